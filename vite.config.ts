@@ -1,0 +1,37 @@
+/// <reference types="vitest/config" />
+import react from "@vitejs/plugin-react";
+import { defineConfig } from "vite";
+import { singleFile } from "./tests/support/singleFile.ts";
+
+export default defineConfig({
+  plugins: [react(), singleFile()],
+  worker: { format: "iife" },
+  test: {
+    reporters: ["default", "./tests/support/plainTally.ts"],
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: "engine",
+          environment: "node",
+          include: ["tests/{unit,published,property}/**/*.test.ts"],
+        },
+      },
+      {
+        extends: true,
+        test: { name: "views", environment: "jsdom", include: ["tests/unit/**/*.test.tsx"] },
+      },
+      {
+        extends: true,
+        test: {
+          name: "browser",
+          environment: "node",
+          include: ["tests/browser/**/*.test.ts"],
+          globalSetup: ["tests/browser/setup.ts"],
+          fileParallelism: false,
+          testTimeout: 60_000,
+        },
+      },
+    ],
+  },
+});
