@@ -3,9 +3,11 @@ import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
 import { singleFile } from "./tests/support/singleFile.ts";
 
-export default defineConfig({
+export default defineConfig(({ isSsrBuild }) => ({
   plugins: [react(), singleFile()],
   worker: { format: "iife" },
+  // Node takes a .js file below node_modules for CommonJS, and that is where the benchmarks are built.
+  ...(isSsrBuild && { build: { rolldownOptions: { output: { entryFileNames: "[name].mjs" } } } }),
   test: {
     reporters: ["default", "./tests/support/plainTally.ts"],
     projects: [
@@ -30,8 +32,9 @@ export default defineConfig({
           globalSetup: ["tests/browser/setup.ts"],
           fileParallelism: false,
           testTimeout: 60_000,
+          hookTimeout: 60_000,
         },
       },
     ],
   },
-});
+}));
