@@ -1,0 +1,21 @@
+import type { BandReadout, BandRequest, Plan, PlanReadout, ReadoutRequest, Result } from "../../engine/index.ts";
+
+/** A question to the engine: plain data, so that it can cross into a worker. */
+export type EngineAsk =
+  | { readonly kind: "readouts"; readonly plans: readonly Plan[]; readonly request: ReadoutRequest }
+  | { readonly kind: "band"; readonly plan: Plan; readonly request: BandRequest };
+
+/** The answers, in the order of the plans asked about. */
+export type EngineAnswer =
+  | { readonly kind: "readouts"; readonly results: readonly Result<PlanReadout>[] }
+  | { readonly kind: "band"; readonly result: Result<BandReadout> };
+
+export interface EngineRequest {
+  readonly id: number;
+  readonly ask: EngineAsk;
+}
+
+/** `thrown` is an error of ours, not of the plan's: the message is for the person to pass on. */
+export type EngineReply =
+  | { readonly id: number; readonly answer: EngineAnswer }
+  | { readonly id: number; readonly thrown: string };
