@@ -12,6 +12,7 @@ function environmentFor(executablePath: string): Record<string, string> {
     ...Object.fromEntries(inherited),
     LD_LIBRARY_PATH: [libraries, process.env.LD_LIBRARY_PATH].filter(Boolean).join(":"),
     FONTCONFIG_PATH: join(folder, "fonts"),
+    XDG_CACHE_HOME: join(folder, "cache"),
   };
 }
 

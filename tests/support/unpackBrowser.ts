@@ -1,8 +1,17 @@
-import { existsSync, mkdirSync, readFileSync, renameSync, rmSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 
 const projectFolder = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
+
+/** The package's own file names folders under /tmp. Only the package's fonts, so that every machine draws alike. */
+const fontConfiguration = `<?xml version="1.0"?>
+<!DOCTYPE fontconfig SYSTEM "fonts.dtd">
+<fontconfig>
+  <dir prefix="relative">fonts</dir>
+  <cachedir prefix="xdg">fonts-cache</cachedir>
+</fontconfig>
+`;
 
 /** Runs `work` with some environment variables set, and puts every variable back afterwards. */
 async function withEnvironment<T>(change: Record<string, string>, work: () => Promise<T>): Promise<T> {
@@ -42,6 +51,7 @@ export async function unpackBrowser(): Promise<string> {
       const { default: chromium } = await import("@sparticuz/chromium");
       await chromium.executablePath();
     });
+    writeFileSync(join(unfinished, "fonts/fonts.conf"), fontConfiguration);
     renameSync(unfinished, folder);
   } catch (error) {
     if (!existsSync(executable)) throw error; // else another run was quicker
