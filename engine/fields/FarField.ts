@@ -1,0 +1,10 @@
+/**
+ * Far field of a solved problem. E = F e^{−jkr}/r; F is written as Re Fθ, Im Fθ, Re Fφ, Im Fφ [V], θ from the zenith.
+ * Angles in radians. Below the horizon of a ground the field is zero.
+ */
+export interface FarField {
+  /** Elevations may be −π/2..π/2 in free space, 0..π/2 over a ground. */
+  field(out: Float64Array, elevation_rad: number, azimuth_rad: number): Float64Array;
+  /** |F|² = |Fθ|² + |Fφ|² [V²]. */
+  intensity(elevation_rad: number, azimuth_rad: number): number;
+}
