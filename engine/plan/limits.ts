@@ -1,0 +1,45 @@
+/**
+ * What `checkPlan` accepts. Lengths marked "wl" are in wavelengths at the plan's own frequency. These are the limits
+ * of the model and of good sense; whether a plan is a good antenna is for notes and warnings to say.
+ */
+export const limits = {
+  frequency_MHz: { least: 1, most: 60 },
+  elements: { least: 1, most: 4 },
+  title_characters: 200,
+  id_characters: 64,
+  remark_characters: 20_000,
+
+  /** Upright conductor, and radials when there are any. */
+  height_wl: { least: 0.01, most: 4 },
+  radial_wl: { least: 0.01, most: 1 },
+  length_m: 200,
+  position_m: 1000,
+
+  /** The thin-wire equation takes the current as even round the wire: radius up to a hundredth of a wavelength … */
+  diameter_wl: { least: 2e-6, most: 0.02 },
+  /** … and wires at least this many times as long as they are thick. */
+  lengthOverDiameter: 10,
+
+  radials: { least: 0, most: 120 },
+  /** Bases and radials: buried to here, raised to a wavelength. */
+  radialDepth_m: 0.3,
+  radialHeight_wl: 1,
+
+  insulationDiameter_mm: 100,
+  insulationPermittivity: { least: 1, most: 10 },
+  soilPermittivity: { least: 1, most: 100 },
+  soilConductivity_SPerM: { least: 0, most: 10 },
+
+  currentMagnitude: 1e6,
+  load_ohm: 1e6,
+
+  pins: 4,
+  elevation_deg: { least: 0.5, most: 90 },
+  sector_deg: { least: 0, most: 360 },
+  heading_deg: { least: 0, most: 360 },
+
+  /** Whole plan: values (numbers, texts, lists, objects), characters of text, and lists within lists. */
+  values: 200_000,
+  characters: 10_000_000,
+  depth: 32,
+} as const;
