@@ -63,7 +63,7 @@ export function followPlan(plans: Readable<PlanHistory>, answers: Writable<Answe
         if (verdict.ok && plans.getState().plan !== plan) showPassed(plan);
         follow();
       });
-    }
+    } else if (verdict.ok) answers.setState({ state: "old", problems: [] });
   };
 
   const showReadouts = (plan: SavedPlan, isGood: boolean) => {
