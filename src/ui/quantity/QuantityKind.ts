@@ -8,6 +8,7 @@ export type QuantityKind =
   | "frequency_MHz"
   | "conductivity_SPerM"
   | "angle_deg"
+  | "bearing_deg"
   | "resistance_ohm"
   | "power_W"
   | "distance_km"

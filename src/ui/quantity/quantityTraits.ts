@@ -49,6 +49,12 @@ export const quantityTraits: Readonly<Record<QuantityKind, Traits>> = {
     hint: { metric: "degrees", imperial: "degrees" },
     wanted: "an angle in degrees such as 62",
   },
+  bearing_deg: {
+    unit: "deg",
+    bare: { metric: "deg", imperial: "deg" },
+    hint: { metric: "true", imperial: "true" },
+    wanted: "a bearing in degrees from true north such as 62",
+  },
   resistance_ohm: {
     unit: "ohm",
     bare: { metric: "ohm", imperial: "ohm" },

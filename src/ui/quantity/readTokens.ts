@@ -28,7 +28,7 @@ const spellings: readonly (readonly [RegExp, string])[] = [
 ];
 
 const pattern =
-  /\s+|(?<number>(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:[eE][+-]?\d+(?![A-Za-z\d]))?)|(?<word>#|[A-Za-z]+)|(?<mark>[-+*/^()%])|(?<odd>[^])/gu;
+  /\s+|(?<number>(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:[eE][+-]?\d+(?![A-Za-z\d]))?)|(?<word>#|[A-Za-z]+)|(?<mark>[-+*/^()%])|(?<odd>\S)/gu;
 
 /**
  * Cuts a text into numbers, words and marks. A comma between digits is a decimal sign, as it is on most of the

@@ -1,4 +1,4 @@
-import type { Unit } from "mathjs";
+import type { FactoryFunctionMap, Unit } from "mathjs";
 import {
   addDependencies,
   create,
@@ -30,14 +30,15 @@ let made: UnitMath | null = null;
  */
 export function unitMath(): UnitMath {
   if (made) return made;
-  const m = create({
+  const parts = {
     unitDependencies,
     addDependencies,
     subtractDependencies,
     multiplyDependencies,
     divideDependencies,
     powDependencies,
-  });
+  };
+  const m = create(parts as FactoryFunctionMap);
   made = {
     of: (value, unit) => m.unit!(value, unit),
     add: (a, b) => m.add!(a as Unit, b as Unit) as Quantity,
