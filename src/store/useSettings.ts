@@ -1,5 +1,7 @@
 import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
+import { readSettings } from "./readSettings.ts";
+import { pageShelf } from "./shelf.ts";
 
 /** "projector": high contrast, larger text and strokes, for a room. */
 export type Theme = "auto" | "light" | "dark" | "projector";
@@ -10,9 +12,13 @@ export interface Settings {
   readonly units: Units;
 }
 
-export const settingsStore = createStore<Settings>(() => ({ theme: "auto", units: "metric" }));
+const name = "settings";
 
-/** Reads how the person wants the page: `useSettings((s) => s.units)`. */
+export const settingsStore = createStore<Settings>(() => readSettings(pageShelf.read(name)));
+// A choice that cannot be kept still holds for this visit; the plan's own saving says that nothing is kept.
+settingsStore.subscribe((settings) => void pageShelf.write(name, JSON.stringify(settings)));
+
+/** Reads how the person wants the page: `useSettings((s) => s.units)`; changed by `settingsStore.setState`. */
 export function useSettings<T>(select: (state: Settings) => T): T {
   return useStore(settingsStore, select);
 }
