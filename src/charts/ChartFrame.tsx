@@ -1,0 +1,65 @@
+import { type ReactNode, type RefObject, useId } from "react";
+import "./ChartFrame.css";
+import "./traces.css";
+import { FigureTable, type FigureTableProps } from "./FigureTable.tsx";
+
+interface Props {
+  readonly title: string;
+  /** What is drawn, in what unit, how distorted: stands beside the title. */
+  readonly note: string;
+  /** The whole chart in a sentence or two, for who does not see it. */
+  readonly summary: string;
+  readonly width_px: number;
+  readonly height_px: number;
+  readonly plotRef: RefObject<HTMLDivElement | null>;
+  /** The answer belongs to an earlier plan. */
+  readonly stale: boolean;
+  /** Said over the empty plot while there is nothing to draw. */
+  readonly waiting: string | null;
+  readonly table: FigureTableProps;
+  /** The drawing, in CSS px. */
+  readonly children: ReactNode;
+  /** What lies over the drawing and takes pointer and keys. */
+  readonly over?: ReactNode;
+  /** What stands under the drawing. */
+  readonly below?: ReactNode;
+}
+
+export const staleWords = "from the last plan that could be solved";
+
+/** What every chart has around it: title, a picture with a text, a mark when it is out of date, its figures as a table. */
+export function ChartFrame(p: Props) {
+  const hatch = useId();
+  return (
+    <figure className={p.stale ? "cf cf-stale" : "cf"}>
+      <figcaption className="cf-caption">
+        <span className="cf-title">{p.title}</span>
+        <span>{p.note}</span>
+      </figcaption>
+      <div className="cf-plot" ref={p.plotRef} style={{ height: p.height_px }}>
+        <svg
+          className="cf-svg"
+          role="img"
+          aria-label={p.stale ? `${p.summary} These figures are ${staleWords}.` : p.summary}
+          width={p.width_px}
+          height={p.height_px}
+          viewBox={`0 0 ${p.width_px} ${p.height_px}`}
+        >
+          {p.children}
+          {p.stale && (
+            <>
+              <pattern id={hatch} width="9" height="9" patternUnits="userSpaceOnUse" patternTransform="rotate(60)">
+                <path className="cf-hatch" d="M0,0V9" />
+              </pattern>
+              <rect width={p.width_px} height={p.height_px} fill={`url(#${hatch})`} opacity={0.35} />
+            </>
+          )}
+        </svg>
+        {p.over}
+        {(p.stale || p.waiting) && <p className="cf-said">{p.waiting ?? staleWords}</p>}
+      </div>
+      {p.below}
+      <FigureTable {...p.table} />
+    </figure>
+  );
+}

@@ -1,0 +1,100 @@
+import { useMemo } from "react";
+import { cutPoints } from "./cutPoints.ts";
+import type { DesignTrace } from "./DesignTrace.ts";
+import { drawTraces } from "./drawTraces.ts";
+import type { CutForm, ElevationLayout } from "./elevationLayout.ts";
+import { elevationMarks } from "./elevationMarks.ts";
+import { MarkText } from "./MarkText.tsx";
+import { markPath } from "./markPath.ts";
+import { type Mast, mastLines } from "./mastLines.ts";
+import type { PathBand } from "./PathBand.ts";
+import { readCut } from "./readCut.ts";
+import { TraceLabels } from "./TraceLabels.tsx";
+import { TraceLines } from "./TraceLines.tsx";
+import { washPath } from "./tracePath.ts";
+
+interface Props {
+  readonly layout: ElevationLayout;
+  readonly text_px: number;
+  readonly traces: readonly DesignTrace[];
+  readonly masts: readonly Mast[];
+  readonly heading_deg: number;
+  readonly path: PathBand;
+  readonly form: CutForm;
+  readonly stretched: boolean;
+  readonly outer_dBi: number;
+  readonly marker_deg: number;
+}
+
+/** Where along a cut (0 ahead .. 1 behind) a name is tried: the live one on the front lobe, pins on the back first. */
+const liveFirst = [0.22, 0.17, 0.28, 0.12, 0.34, 0.4, 0.78, 0.72, 0.84, 0.66, 0.08, 0.9, 0.5];
+const pinFirst = [0.8, 0.74, 0.86, 0.68, 0.91, 0.62, 0.56, 0.2, 0.26, 0.14, 0.32, 0.38, 0.44, 0.1];
+
+/** The picture of an elevation cut, from the ground up: path, rings, masts, pins, live design, names, marker. */
+export function ElevationDrawing(p: Props) {
+  const { layout, text_px, traces, form, stretched, outer_dBi, heading_deg, path } = p;
+  const sheet = useMemo(
+    () => elevationMarks({ layout, form, stretched, outer_dBi, text_px, heading_deg, path }),
+    [layout, form, stretched, outer_dBi, text_px, heading_deg, path],
+  );
+  const drawn = useMemo(
+    () =>
+      drawTraces(
+        traces.flatMap((t) => (t.readout ? [{ ...t, points: cutPoints(t.readout.elevationCut, layout.point) }] : [])),
+        {
+          text_px,
+          keepOut: sheet.keepOut,
+          frame: { x: 2, y: 2, width: layout.width - 4, height: layout.ground_y - 4 },
+          hub: layout.hub,
+          liveFirst,
+          pinFirst,
+        },
+      ),
+    [traces, layout, text_px, sheet],
+  );
+  const live = drawn.at(-1);
+  const { hub, reach, ground_y, plot } = layout;
+  const isPolar = form === "polar";
+  const masts = isPolar ? mastLines(p.masts, hub, Math.min(30, reach * 0.16), reach * 0.3) : [];
+  const foot = layout.point(p.marker_deg, outer_dBi - 1000);
+  const end = layout.point(p.marker_deg, outer_dBi);
+
+  return (
+    <>
+      {sheet.wedges.map((d, i) => (
+        <path key={d} className="tr-path" d={d} opacity={i === 0 ? 1 : 0.5} />
+      ))}
+      {sheet.rules.map((r) => (
+        <path key={r.id} className="tr-grid" d={r.d} />
+      ))}
+      <path
+        className="tr-axis"
+        d={`M${isPolar ? hub[0] - reach - 2 * text_px : plot.x},${ground_y}H${isPolar ? hub[0] + reach + 2 * text_px : plot.x + plot.width}`}
+      />
+      {masts.map((m) => (
+        <g key={m.id}>
+          <path className="ec-mast" d={`M${m.foot[0].toFixed(1)},${m.foot[1].toFixed(1)}V${m.tip[1].toFixed(1)}`} />
+          <circle className={m.isFed ? "ec-tip" : "ec-tip-open"} cx={m.tip[0]} cy={m.tip[1]} r={3} />
+        </g>
+      ))}
+      <MarkText marks={sheet.marks} />
+      {live?.role === "live" && (
+        <path className="tr-wash" d={washPath(live.points, isPolar ? () => hub : ([x]) => [x, ground_y])} />
+      )}
+      <TraceLines drawn={drawn} />
+      <path
+        className="tr-marker"
+        d={`M${foot[0].toFixed(1)},${foot[1].toFixed(1)}L${end[0].toFixed(1)},${end[1].toFixed(1)}`}
+      />
+      <TraceLabels drawn={drawn} />
+      {traces.toReversed().map((t) => {
+        const gain = t.readout ? readCut(t.readout.elevationCut, p.marker_deg) : Number.NaN;
+        if (!Number.isFinite(gain)) return null;
+        return (
+          <path key={t.id} className={`tr-mark tr-mark-${t.role}`} d={markPath(t, layout.point(p.marker_deg, gain))} />
+        );
+      })}
+      <circle className="tr-grip" cx={end[0]} cy={end[1]} r={6} />
+    </>
+  );
+}

@@ -1,0 +1,13 @@
+import type { Mark } from "./Mark.ts";
+
+const sides = { start: "", middle: " tr-middle", end: " tr-end" } as const;
+const kinds = { number: "tr-number", path: "tr-number tr-path-number", word: "tr-word" } as const;
+
+/** The numbers and words of a chart's sheet. */
+export function MarkText({ marks }: { readonly marks: readonly Mark[] }) {
+  return marks.map((m) => (
+    <text key={m.id} className={kinds[m.kind] + sides[m.side]} x={m.x.toFixed(1)} y={m.y.toFixed(1)}>
+      {m.text}
+    </text>
+  ));
+}
