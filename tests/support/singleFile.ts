@@ -87,20 +87,24 @@ export function singleFile(): Plugin {
         rolldownOptions: { output: { codeSplitting: false } },
       },
     }),
-    generateBundle(_options, bundle) {
-      const page = bundle["index.html"];
-      if (page?.type !== "asset") this.error("the build made no index.html");
-      const scripts = new Map<string, string>();
-      const styles = new Map<string, string>();
-      for (const [file, item] of Object.entries(bundle)) {
-        if (item === page) continue;
-        if (item.type === "chunk") scripts.set(file, item.code);
-        else if (file.endsWith(".css")) styles.set(file, String(item.source));
-        else this.error(`stray output file ${file}: import it so that it becomes part of the page`);
-        delete bundle[file];
-      }
-      if (scripts.size !== 1) this.error(`one script expected, found: ${[...scripts.keys()].join(", ")}`);
-      page.source = foldPage(String(page.source), scripts, styles);
+    generateBundle: {
+      // After Vite's own last touches to the script.
+      order: "post",
+      handler(_options, bundle) {
+        const page = bundle["index.html"];
+        if (page?.type !== "asset") this.error("the build made no index.html");
+        const scripts = new Map<string, string>();
+        const styles = new Map<string, string>();
+        for (const [file, item] of Object.entries(bundle)) {
+          if (item === page) continue;
+          if (item.type === "chunk") scripts.set(file, item.code);
+          else if (file.endsWith(".css")) styles.set(file, String(item.source));
+          else this.error(`stray output file ${file}: import it so that it becomes part of the page`);
+          delete bundle[file];
+        }
+        if (scripts.size !== 1) this.error(`one script expected, found: ${[...scripts.keys()].join(", ")}`);
+        page.source = foldPage(String(page.source), scripts, styles);
+      },
     },
   };
 }
