@@ -1,0 +1,51 @@
+import { limits, loneVertical, reflectorOf } from "../../engine/index.ts";
+import { usePlan } from "../store/usePlan.ts";
+import { useSettings } from "../store/useSettings.ts";
+import { Button } from "../ui/Button.tsx";
+import { Icon } from "../ui/Icon.tsx";
+import { PinChip } from "./PinChip.tsx";
+import { pinDesign } from "./pinDesign.ts";
+import { SoilPreview } from "./SoilPreview.tsx";
+import { toggleReflector } from "./toggleReflector.ts";
+
+/** One row of what can be done with the design as a whole: reflector in or out, pins, and how sure the figures are. */
+export function DesignBar() {
+  const plan = usePlan((s) => s.plan);
+  const edit = usePlan((s) => s.edit);
+  const units = useSettings((s) => s.units);
+  const hasReflector = reflectorOf(plan) !== undefined;
+  const pins = plan.pins ?? [];
+
+  return (
+    <div className="design-bar">
+      <Button
+        look={hasReflector ? "plain" : "hot"}
+        icon={<Icon name={hasReflector ? "minus" : "plus"} />}
+        onClick={() => edit(toggleReflector, hasReflector ? "take the reflector out" : "add a reflector")}
+      >
+        {hasReflector ? "Take reflector out" : "Add reflector"}
+      </Button>
+      <Button
+        icon={<Icon name="pin" />}
+        disabled={pins.length >= limits.pins}
+        onClick={() => edit((p) => pinDesign(p, units), "pin this design")}
+      >
+        Pin this design
+      </Button>
+      {pins.length > 0 ? (
+        <ul className="pins" aria-label="Pinned designs">
+          {pins.map((pin, i) => (
+            <li key={pin.id}>
+              <PinChip pin={pin} style={i} />
+            </li>
+          ))}
+        </ul>
+      ) : (
+        <Button look="quiet" onClick={() => edit((p) => pinDesign(p, units, loneVertical(p)), "pin one vertical")}>
+          Compare with one vertical
+        </Button>
+      )}
+      <SoilPreview />
+    </div>
+  );
+}

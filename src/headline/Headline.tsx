@@ -1,0 +1,44 @@
+import { useAnswer } from "../store/useAnswer.ts";
+import { Announcer } from "./Announcer.tsx";
+import { DesignBar } from "./DesignBar.tsx";
+import { useComparison } from "./useComparison.ts";
+import { Words } from "./Words.tsx";
+import "./headline.css";
+
+interface Props {
+  onRetry(): void;
+}
+
+/** The strip under the top bar: what the design buys, in four figures and one sentence, and what can be done about it. */
+export function Headline({ onRetry }: Props) {
+  const state = useAnswer((s) => s.state);
+  const comparison = useComparison();
+
+  return (
+    <section className="headline" aria-label="What this design does" data-answer={state}>
+      <dl className="figures">
+        {(comparison?.figures ?? waiting).map((one) => (
+          <div key={one.id} className={one.isHot ? "figure figure--hot" : "figure"}>
+            <dt className="figure__label">{one.label}</dt>
+            <dd className="figure__value">
+              {one.value}
+              <span className="figure__unit"> {one.unit}</span>
+            </dd>
+          </div>
+        ))}
+      </dl>
+      <Words sentence={comparison?.sentence ?? null} mismatch={comparison?.mismatch ?? null} onRetry={onRetry} />
+      <DesignBar />
+      <Announcer comparison={comparison} />
+    </section>
+  );
+}
+
+const waiting = (
+  [
+    ["forward", "forward", "dB"],
+    ["back", "front-to-back", "dB"],
+    ["rear", "front to the loudest behind", "dB"],
+    ["feed", "SWR at the feedpoint", ": 1"],
+  ] as const
+).map(([id, label, unit]) => ({ id, label, unit, value: "–", isHot: id === "forward" }));

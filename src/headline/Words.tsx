@@ -1,0 +1,62 @@
+import { useAnswer } from "../store/useAnswer.ts";
+import { useProblems } from "../store/useProblems.ts";
+import { Button } from "../ui/Button.tsx";
+import { Icon } from "../ui/Icon.tsx";
+import { Popover } from "../ui/Popover.tsx";
+
+interface Props {
+  readonly sentence: string | null;
+  readonly mismatch: string | null;
+  onRetry(): void;
+}
+
+/**
+ * The place of words in the headline: the sentence when the answer is good; else what has to be put right, in the
+ * same space, so that nothing moves under a dragging hand.
+ */
+export function Words({ sentence, mismatch, onRetry }: Props) {
+  const problems = useProblems();
+  const fault = useAnswer((s) => s.fault);
+
+  if (fault !== null)
+    return (
+      <div className="words words--trouble" role="alert">
+        <p>
+          <Icon name="warn" /> The engine stopped: {fault}. The plan is untouched; the figures are the last good ones.
+        </p>
+        <Button onClick={onRetry}>Try again</Button>
+      </div>
+    );
+
+  const [first, ...more] = problems;
+  if (first)
+    return (
+      <div className="words words--trouble">
+        <p>
+          <Icon name="warn" /> <strong>Last good answer.</strong> {first.message}
+        </p>
+        {more.length > 0 && (
+          <Popover label={`and ${more.length} more`} title="To put right" buttonClass="button button--quiet" end>
+            {() => (
+              <ul className="words__list">
+                {problems.map((problem) => (
+                  <li key={`${problem.where} ${problem.code}`}>{problem.message}</li>
+                ))}
+              </ul>
+            )}
+          </Popover>
+        )}
+      </div>
+    );
+
+  return (
+    <div className="words">
+      <p>{sentence ?? "Working out the first answer …"}</p>
+      {mismatch && (
+        <p className="words__caution">
+          <Icon name="warn" /> {mismatch}
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,65 @@
+import type { PlanReadout } from "../../engine/index.ts";
+import { figure, signedFigure } from "../charts/figure.ts";
+
+export interface HeadlineFigure {
+  readonly id: "forward" | "back" | "rear" | "feed";
+  readonly value: string;
+  readonly unit: string;
+  readonly label: string;
+  /** In the live colour: the one figure the eye should land on. */
+  readonly isHot?: boolean;
+}
+
+interface Facts {
+  readonly readout: PlanReadout;
+  /** The baseline's answer to the same questions; null when none is pinned. */
+  readonly baseline: { readonly name: string; readonly readout: PlanReadout } | null;
+  readonly rearSector_deg: number;
+  /** "average soil", "perfect ground": what an absolute figure stands over. */
+  readonly groundName: string;
+}
+
+/** The four figures at the top of the page: each with what it is measured at and against. */
+export function headlineFigures({ readout, baseline, rearSector_deg, groundName }: Facts): readonly HeadlineFigure[] {
+  const { path, feeds } = readout;
+  const angle = `${figure(path.elevation_deg, Number.isInteger(path.elevation_deg) ? 0 : 1)}°`;
+  const forward: HeadlineFigure = baseline
+    ? {
+        id: "forward",
+        value: signedFigure(path.forward_dBi - baseline.readout.path.forward_dBi, 1),
+        unit: "dB",
+        label: `forward at ${angle}, against ${baseline.name}`,
+        isHot: true,
+      }
+    : {
+        id: "forward",
+        value: figure(path.forward_dBi, 1),
+        unit: "dBi",
+        label: `forward at ${angle}, over ${groundName}`,
+        isHot: true,
+      };
+  return [
+    forward,
+    { id: "back", value: figure(path.frontToBack_dB, 1), unit: "dB", label: `front-to-back at ${angle}` },
+    {
+      id: "rear",
+      value: figure(path.frontToRear_dB, 1),
+      unit: "dB",
+      label: `front to the loudest within ±${figure(rearSector_deg / 2, 0)}° of straight back`,
+    },
+    feedFigure(feeds),
+  ];
+}
+
+function feedFigure(feeds: PlanReadout["feeds"]): HeadlineFigure {
+  const first = feeds[0];
+  if (!first) return { id: "feed", value: figure(Number.NaN, 1), unit: "", label: "no fed element" };
+  const { re, im } = first.impedance_ohm;
+  const more = feeds.length > 1 ? ` (${first.elementId}, the first of ${feeds.length})` : "";
+  return {
+    id: "feed",
+    value: first.swr50 < 10 ? figure(first.swr50, 2) : figure(first.swr50, 0),
+    unit: ": 1",
+    label: `SWR at the feedpoint${more}, ${figure(re, 0)} ${im < 0 ? "−" : "+"} j${figure(Math.abs(im), 0)} Ω`,
+  };
+}
