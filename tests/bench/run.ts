@@ -1,0 +1,29 @@
+import { cpus } from "node:os";
+import { type BenchRow, isMet } from "./BenchRow.ts";
+import { linalgRows } from "./linalgRows.ts";
+
+/**
+ * `npm run bench` prints what is fast and what is not; nothing here ever fails a build. Ratios hold on any machine,
+ * milliseconds on one like the one named. `npm run bench -- solve` runs only the groups whose name holds "solve".
+ */
+const groups: readonly { name: string; rows(): readonly BenchRow[] | Promise<readonly BenchRow[]> }[] = [
+  { name: "equations", rows: linalgRows },
+];
+
+const format = (value: number, unit: BenchRow["unit"]) => `${value.toPrecision(3)} ${unit}`;
+
+function printRow(row: BenchRow): void {
+  const measured = format(row.measured, row.unit).padStart(14);
+  const goal = `${row.atLeast ? "≥" : "≤"} ${format(row.goal, row.unit)}`.padStart(16);
+  console.log(
+    `${row.name.padEnd(64)}${measured}${goal}  ${isMet(row) ? "met" : "NOT MET"}  ${row.remark ?? ""}`.trimEnd(),
+  );
+}
+
+const asked = process.argv.slice(2);
+console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? "unknown processor"}`);
+console.log(`${"what".padEnd(64)}${"measured".padStart(14)}${"goal".padStart(16)}`);
+for (const group of groups) {
+  if (asked.length > 0 && !asked.some((word) => group.name.includes(word))) continue;
+  for (const row of await group.rows()) printRow(row);
+}
