@@ -15,7 +15,7 @@ export function FigureTable({ caption, heads, rows }: FigureTableProps) {
       <summary>Figures of this chart</summary>
       {isOpen && (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard
-        <div className="cf-scroll" tabIndex={0} role="region" aria-label={caption}>
+        <section className="cf-scroll" tabIndex={0} aria-label={caption}>
           <table className="cf-table">
             <caption>{caption}</caption>
             <thead>
@@ -38,7 +38,7 @@ export function FigureTable({ caption, heads, rows }: FigureTableProps) {
               ))}
             </tbody>
           </table>
-        </div>
+        </section>
       )}
     </details>
   );

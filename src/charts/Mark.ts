@@ -6,5 +6,5 @@ export interface Mark {
   readonly y: number;
   /** Which part of the text stands at x. */
   readonly side: "start" | "middle" | "end";
-  readonly kind: "number" | "path" | "word";
+  readonly kind: "number" | "path" | "live" | "word";
 }

@@ -1,7 +1,12 @@
 import type { Mark } from "./Mark.ts";
 
 const sides = { start: "", middle: " tr-middle", end: " tr-end" } as const;
-const kinds = { number: "tr-number", path: "tr-number tr-path-number", word: "tr-word" } as const;
+const kinds = {
+  number: "tr-number",
+  path: "tr-number tr-path-number",
+  live: "tr-number tr-live-number",
+  word: "tr-word",
+} as const;
 
 /** The numbers and words of a chart's sheet. */
 export function MarkText({ marks }: { readonly marks: readonly Mark[] }) {

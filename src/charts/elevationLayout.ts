@@ -1,5 +1,5 @@
 import type { ElevationMap } from "./elevationMap.ts";
-import { gainScale, span_dB } from "./gainScale.ts";
+import { gainScale } from "./gainScale.ts";
 import type { Box } from "./placeLabels.ts";
 import { polarPoint } from "./polarPoint.ts";
 import type { Spot } from "./tracePath.ts";
@@ -77,6 +77,3 @@ export function elevationRectangular({ width_px, text_px, outer_dBi, map }: Aske
     elevationAt: ([x]) => map.toElevation(Math.min(180, Math.max(0, (right - x) / half))),
   };
 }
-
-/** Lowest gain a layout shows, for axes and words. */
-export const floor_dBi = (outer_dBi: number) => outer_dBi - span_dB;

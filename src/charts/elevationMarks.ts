@@ -1,16 +1,15 @@
 import { bearing_deg, bearingText } from "./bearing.ts";
-import { type CutForm, type ElevationLayout, floor_dBi } from "./elevationLayout.ts";
+import type { CutForm, ElevationLayout } from "./elevationLayout.ts";
 import { elevationMap } from "./elevationMap.ts";
 import { elevationTicks } from "./elevationTicks.ts";
 import { figure } from "./figure.ts";
 import { fitMarks } from "./fitMarks.ts";
-import { ringLevels } from "./gainScale.ts";
+import { floor_dBi, ringLevels } from "./gainScale.ts";
 import type { Mark } from "./Mark.ts";
 import type { PathBand } from "./PathBand.ts";
 import type { Box } from "./placeLabels.ts";
 import { polarPoint } from "./polarPoint.ts";
 import { slicePath } from "./slicePath.ts";
-import { textWidth_px } from "./textWidth.ts";
 
 /** The sheet a cut is drawn on: rules, numbers, words, and the shapes that carry the path. */
 export interface ElevationMarks {

@@ -5,6 +5,9 @@ export const span_dB = 30;
 /** Between rings: an S-unit. */
 export const ringStep_dB = 6;
 
+/** Gain at the middle of a polar plot, or the foot of a rectangular one. */
+export const floor_dBi = (outer_dBi: number) => outer_dBi - span_dB;
+
 /** The rings that are drawn and numbered, outermost first; the middle (outer − 30 dB) is no ring. */
 export function ringLevels(outer_dBi: number): number[] {
   return Array.from({ length: span_dB / ringStep_dB }, (_, i) => outer_dBi - i * ringStep_dB);
@@ -25,6 +28,6 @@ export function outerRing_dBi(gains_dBi: Iterable<number>): number {
  * outward, so that a held scale shows a pattern that has outgrown it. Not finite in, NaN out: a gap.
  */
 export function gainScale(outer_dBi: number, size_px: number): (gain_dBi: number) => number {
-  const scale = scaleLinear([outer_dBi - span_dB, outer_dBi], [0, size_px]);
+  const scale = scaleLinear([floor_dBi(outer_dBi), outer_dBi], [0, size_px]);
   return (gain) => (Number.isFinite(gain) ? Math.max(0, scale(gain)) : Number.NaN);
 }

@@ -1,0 +1,98 @@
+import { useMemo } from "react";
+import type { AzimuthLayout } from "./azimuthLayout.ts";
+import { azimuthMarks } from "./azimuthMarks.ts";
+import { azimuth_deg } from "./bearing.ts";
+import { cutPoints } from "./cutPoints.ts";
+import type { DesignTrace } from "./DesignTrace.ts";
+import { drawTraces } from "./drawTraces.ts";
+import { MarkText } from "./MarkText.tsx";
+import { markPath } from "./markPath.ts";
+import { RearHatch } from "./RearHatch.tsx";
+import { readCut } from "./readCut.ts";
+import { TraceLabels } from "./TraceLabels.tsx";
+import { TraceLines } from "./TraceLines.tsx";
+import { type Spot, washPath } from "./tracePath.ts";
+import type { LoudDirection } from "./worstBehind.ts";
+
+interface Props {
+  readonly layout: AzimuthLayout;
+  readonly text_px: number;
+  readonly traces: readonly DesignTrace[];
+  readonly heading_deg: number;
+  readonly rearSector_deg: number;
+  readonly outer_dBi: number;
+  readonly marker_deg: number;
+  readonly worst: LoudDirection | null;
+  /** Id for the hatching. */
+  readonly hatch: string;
+}
+
+/** Where along a cut (0 and 1 behind, 0.5 along the beam) a name is tried. */
+const liveFirst = [0.42, 0.58, 0.36, 0.64, 0.3, 0.7, 0.47, 0.53, 0.24, 0.76, 0.15, 0.85];
+const pinFirst = [0.72, 0.28, 0.78, 0.22, 0.84, 0.16, 0.66, 0.34, 0.9, 0.1, 0.96, 0.04, 0.6, 0.4];
+
+/** The picture of an azimuth cut: rear sector, rings, beam, pins, live design, worst direction, names, marker. */
+export function AzimuthDrawing(p: Props) {
+  const { layout, text_px, traces, outer_dBi, heading_deg, rearSector_deg, worst } = p;
+  const sheet = useMemo(
+    () => azimuthMarks({ layout, outer_dBi, text_px, heading_deg, rearSector_deg }),
+    [layout, outer_dBi, text_px, heading_deg, rearSector_deg],
+  );
+  const worstAt: Spot | null = useMemo(
+    () => (worst ? layout.point(worst.azimuth_deg, worst.gain_dBi) : null),
+    [worst, layout],
+  );
+  const drawn = useMemo(
+    () =>
+      drawTraces(
+        traces.flatMap((t) => (t.readout ? [{ ...t, points: cutPoints(t.readout.azimuthCut, layout.point) }] : [])),
+        {
+          text_px,
+          keepOut: worstAt ? [...sheet.keepOut, about(worstAt, 8)] : sheet.keepOut,
+          frame: { x: 2, y: 2, width: layout.width - 4, height: layout.height - 4 },
+          hub: layout.hub,
+          liveFirst,
+          pinFirst,
+        },
+      ),
+    [traces, layout, text_px, sheet, worstAt],
+  );
+  const live = drawn.at(-1);
+  const { hub } = layout;
+  const isPolar = layout.form === "polar";
+  const azimuth = azimuth_deg(p.marker_deg, heading_deg);
+  const foot = layout.point(azimuth, outer_dBi - 1000);
+  const end = layout.point(azimuth, outer_dBi);
+
+  return (
+    <>
+      <RearHatch id={p.hatch} />
+      {sheet.rear.map((d) => (
+        <path key={d} className="ac-rear" d={d} fill={`url(#${p.hatch})`} />
+      ))}
+      {sheet.rules.map((r) => (
+        <path key={r.id} className="tr-grid" d={r.d} />
+      ))}
+      <path className="ac-beam" d={sheet.beam} />
+      <MarkText marks={sheet.marks} />
+      {live?.role === "live" && (
+        <path className="tr-wash" d={washPath(live.points, isPolar ? () => hub : ([x]) => [x, hub[1]])} />
+      )}
+      <TraceLines drawn={drawn} />
+      <path
+        className="tr-marker"
+        d={`M${foot[0].toFixed(1)},${foot[1].toFixed(1)}L${end[0].toFixed(1)},${end[1].toFixed(1)}`}
+      />
+      {worstAt && <path className="ac-worst" d={`M${worstAt[0].toFixed(1)},${worstAt[1].toFixed(1)}m0,-6l6,10h-12Z`} />}
+      <TraceLabels drawn={drawn} />
+      {traces.toReversed().map((t) => {
+        const gain = t.readout ? readCut(t.readout.azimuthCut, azimuth) : Number.NaN;
+        if (!Number.isFinite(gain)) return null;
+        return <path key={t.id} className={`tr-mark tr-mark-${t.role}`} d={markPath(t, layout.point(azimuth, gain))} />;
+      })}
+      <circle className="tr-grip" cx={end[0]} cy={end[1]} r={6} />
+    </>
+  );
+}
+
+const about = ([x, y]: Spot, by: number) => ({ x: x - by, y: y - by, width: 2 * by, height: 2 * by });

@@ -1,0 +1,76 @@
+import type { BandLayout } from "./bandLayout.ts";
+import type { FeedFacts } from "./feedFacts.ts";
+import { figure } from "./figure.ts";
+import { megahertz } from "./megahertz.ts";
+import { type Box, placeLabels } from "./placeLabels.ts";
+import type { BandQuantity } from "./readSweep.ts";
+import { swr } from "./swr.ts";
+import { textWidth_px } from "./textWidth.ts";
+import { thinned } from "./thinned.ts";
+import type { Spot } from "./tracePath.ts";
+
+export interface BandNote {
+  readonly id: string;
+  readonly text: string;
+  readonly at: Spot;
+  /** Null when no place was free: the words under the chart say the same. */
+  readonly box: Box | null;
+  readonly kind: "lowest" | "zero";
+}
+
+interface Asked {
+  readonly layout: BandLayout;
+  readonly quantity: BandQuantity;
+  readonly text_px: number;
+  readonly facts: readonly (FeedFacts & { readonly id: string })[];
+  readonly lines: readonly (readonly Spot[])[];
+  readonly keepOut: readonly Box[];
+}
+
+const ways: readonly Spot[] = [
+  [0, 1],
+  [0, -1],
+  [0.7, -0.7],
+  [-0.7, -0.7],
+  [0.7, 0.7],
+  [-0.7, 0.7],
+  [1, 0],
+  [-1, 0],
+];
+
+/** Marks for the lowest SWR and for X = 0 of each live feedpoint, each with its figure beside it. */
+export function bandNotes({ layout, quantity, text_px, facts, lines, keepOut }: Asked): BandNote[] {
+  const notes: Omit<BandNote, "box">[] = [];
+  for (const f of facts) {
+    if (quantity === "swr" && f.lowest)
+      notes.push({
+        id: `${f.id}/lowest`,
+        text: `lowest ${figure(f.lowest.swr, 2)} at ${megahertz(f.lowest.frequency_MHz)}`,
+        at: layout.point(f.lowest.frequency_MHz, f.lowest.swr),
+        kind: "lowest",
+      });
+    for (const z of f.resonances) {
+      const value = { swr: swr(z.resistance_ohm, 0), resistance: z.resistance_ohm, reactance: 0 }[quantity];
+      notes.push({
+        id: `${f.id}/zero${z.frequency_MHz}`,
+        text: `X = 0 at ${megahertz(z.frequency_MHz)}`,
+        at: layout.point(z.frequency_MHz, value),
+        kind: "zero",
+      });
+    }
+  }
+  const shown = notes.filter((n) => n.at[1] >= layout.plot.y && n.at[1] <= layout.plot.y + layout.plot.height);
+  const spots = shown.map(({ at: [x, y] }) => ({ x: x - 6, y: y - 6, width: 12, height: 12 }));
+  const boxes = placeLabels({
+    labels: shown.map((n) => ({
+      id: n.id,
+      width: textWidth_px(n.text, text_px),
+      height: text_px * 1.2,
+      anchors: ways.map((away) => ({ at: [n.at[0] + away[0] * 6, n.at[1] + away[1] * 6] as const, away })),
+    })),
+    lines: lines.map((l) => thinned(l, 120)),
+    keepOut: [...keepOut, ...spots],
+    frame: { x: layout.plot.x + 2, y: layout.plot.y, width: layout.plot.width - 4, height: layout.plot.height },
+  });
+  return shown.map((n) => ({ ...n, box: boxes.get(n.id) ?? null }));
+}
