@@ -21,7 +21,9 @@ export interface Note {
 }
 
 export const ok = <T>(value: T): Result<T> => ({ ok: true, value });
-export const failed = (...problems: readonly Problem[]): { readonly ok: false; readonly problems: readonly Problem[] } => ({
+export const failed = (
+  ...problems: readonly Problem[]
+): { readonly ok: false; readonly problems: readonly Problem[] } => ({
   ok: false,
   problems,
 });

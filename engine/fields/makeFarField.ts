@@ -9,6 +9,9 @@ export type FarGround =
   /** Complex relative permittivity εᵣ − jσ/(ωε₀); Infinity for a perfect ground. */
   | { readonly kind: "plane"; readonly epsRe: number; readonly epsIm: number };
 
+/** Below this ψ² the integrals go by their series, whose next terms are ψ⁶/5040 and ψ⁵/840 of 1. */
+const SMALL_PSI2 = 4e-4;
+
 interface Upright {
   readonly x: number;
   readonly y: number;
@@ -57,9 +60,8 @@ export function makeFarField(segments: Segments, currents: Float64Array, k: numb
   /** Writes the complex ∫ I e^{jk(…)} of one segment: phase at its middle, ψ as above. */
   const integral = (s: number, phase: number, psi: number, out: Float64Array) => {
     const p2 = psi * psi;
-    // Series below 0.02: next terms ψ⁴/120 and ψ⁵/840 of the leading ones.
-    const even = p2 < 4e-4 ? 1 - p2 / 6 + (p2 * p2) / 120 : Math.sin(psi) / psi;
-    const odd = p2 < 4e-4 ? psi * (1 / 3 - p2 / 30) : Math.sin(psi) / p2 - Math.cos(psi) / psi;
+    const even = p2 < SMALL_PSI2 ? 1 - p2 / 6 + (p2 * p2) / 120 : Math.sin(psi) / psi;
+    const odd = p2 < SMALL_PSI2 ? psi * (1 / 3 - p2 / 30) : Math.sin(psi) / p2 - Math.cos(psi) / psi;
     const ar = currents[4 * s]!;
     const ai = currents[4 * s + 1]!;
     const br = currents[4 * s + 2]!;
@@ -85,14 +87,26 @@ export function makeFarField(segments: Segments, currents: Float64Array, k: numb
       for (const s of uprights[u]!.segments) {
         const tz = tangent[3 * s + 2]!;
         const L = length[s]!;
-        const zMid = start[3 * s + 2]! + 0.5 * L * tz;
-        integral(s, k * zMid * sinA, 0.5 * k * L * tz * sinA, part);
-        re += tz * part[0]!;
-        im += tz * part[1]!;
+        const psi = 0.5 * k * L * tz * sinA;
+        const p2 = psi * psi;
+        const even = p2 < SMALL_PSI2 ? 1 - p2 / 6 + (p2 * p2) / 120 : Math.sin(psi) / psi;
+        const odd = p2 < SMALL_PSI2 ? psi * (1 / 3 - p2 / 30) : Math.sin(psi) / p2 - Math.cos(psi) / psi;
+        const sr = 0.5 * even * (currents[4 * s]! + currents[4 * s + 2]!);
+        const si = 0.5 * even * (currents[4 * s + 1]! + currents[4 * s + 3]!);
+        const dr = -0.5 * odd * (currents[4 * s + 3]! - currents[4 * s + 1]!);
+        const di = 0.5 * odd * (currents[4 * s + 2]! - currents[4 * s]!);
+        expTable(e, 0, k * (start[3 * s + 2]! + 0.5 * L * tz) * sinA);
+        const w = tz * L;
+        const c = w * e[0]!;
+        const v = w * e[1]!;
+        re += (sr + dr) * c - (si + di) * v;
+        im += (sr + dr) * v + (si + di) * c;
         if (ground.kind === "plane") {
-          integral(s, -k * zMid * sinA, -0.5 * k * L * tz * sinA, part);
-          re += tz * (gamma[0]! * part[0]! - gamma[1]! * part[1]!);
-          im += tz * (gamma[0]! * part[1]! + gamma[1]! * part[0]!);
+          // Downward ray: phase and ψ change sign.
+          const qr = (sr - dr) * c + (si - di) * v;
+          const qi = (si - di) * c - (sr - dr) * v;
+          re += gamma[0]! * qr - gamma[1]! * qi;
+          im += gamma[0]! * qi + gamma[1]! * qr;
         }
       }
       sum[2 * u] = re;

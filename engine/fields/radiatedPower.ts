@@ -12,12 +12,15 @@ import type { FarField } from "./FarField.ts";
  *
  * Accuracy: 1e-7 relative over perfect ground and in free space for arrays up to three wavelengths, 1e-5 over soil.
  *
- * @param reach_rad k times the largest horizontal distance of a wire from the z axis, `height_rad` likewise upwards
+ * @param across_rad k times the largest horizontal distance between wires
+ * @param height_rad k times the largest height
  */
-export function radiatedPower(far: FarField, halfSpace: boolean, reach_rad: number, height_rad: number, uniform: boolean): number {
-  // A pattern e^{jx cos φ} has negligible harmonics above x + 8; its square twice that.
-  const azimuths = uniform ? 1 : 2 * Math.ceil(reach_rad) + 20;
-  const { node, weight } = gaussLegendre(Math.min(200, (halfSpace ? 28 : 24) + Math.ceil(1.5 * (height_rad + reach_rad))));
+export function radiatedPower(far: FarField, halfSpace: boolean, across_rad: number, height_rad: number): number {
+  // |F|² holds e^{jk(r − r')·φ̂} of pairs of wires, whose harmonics are negligible above k|r − r'| + 12.
+  const azimuths = Math.ceil(across_rad) + 14;
+  const { node, weight } = gaussLegendre(
+    Math.min(200, (halfSpace ? 28 : 24) + Math.ceil(1.5 * (height_rad + across_rad))),
+  );
   let total = 0;
   for (let i = 0; i < node.length; i++) {
     const v = node[i]!;

@@ -1,4 +1,5 @@
 import { gaussLegendre } from "../quad/gaussLegendre.ts";
+import { COS_TABLE, SIN_TABLE, STEP_RAD, STEPS_PER_RAD } from "../special/expTable.ts";
 import type { Segments } from "../wires/Segments.ts";
 import { obliqueStatic } from "./obliqueStatic.ts";
 import { parallelStatic } from "./parallelStatic.ts";
@@ -27,7 +28,14 @@ const moments = new Float64Array(4);
  * @param mirror  take segment t as its mirror image in z = 0 (its parameter still runs from its start)
  * @param k       wavenumber [rad/m]
  */
-export function pairMoments(out: Float64Array, segments: Segments, s: number, t: number, mirror: boolean, k: number): Float64Array {
+export function pairMoments(
+  out: Float64Array,
+  segments: Segments,
+  s: number,
+  t: number,
+  mirror: boolean,
+  k: number,
+): Float64Array {
   const { start, tangent, length, radius } = segments;
   const Ls = length[s]!;
   const Lt = length[t]!;
@@ -47,7 +55,17 @@ export function pairMoments(out: Float64Array, segments: Segments, s: number, t:
   const cz = dz + 0.5 * (Lt * tz - Ls * sz);
   const ratio = Math.sqrt(cx * cx + cy * cy + cz * cz) / (Ls > Lt ? Ls : Lt);
   const near = ratio <= MIDDLE_RATIO;
-  const { node, weight } = ratio > FAR_RATIO ? rule.two : near ? rule.four : rule.three;
+  const kL = k * (Ls > Lt ? Ls : Lt);
+  // The smooth rest of a near pair is smooth on the scale of a wavelength, not of the segment.
+  const { node, weight } = near
+    ? kL < 0.15
+      ? rule.two
+      : kL < 0.4
+        ? rule.three
+        : rule.four
+    : ratio > FAR_RATIO
+      ? rule.two
+      : rule.three;
   const q = node.length;
 
   let r00 = 0;
@@ -77,20 +95,29 @@ export function pairMoments(out: Float64Array, segments: Segments, s: number, t:
       const w = weight[j]!;
       let er: number;
       let ei: number;
+      // Table sine and cosine, inlined from special/expTable.
+      const n = (kR * STEPS_PER_RAD + 0.5) | 0;
+      const d = kR - n * STEP_RAD;
+      const d2 = d * d;
+      const c0 = COS_TABLE[n & 1023]!;
+      const s0 = SIN_TABLE[n & 1023]!;
+      const sd = d * (1 - d2 * (1 / 6 - d2 * (1 / 120)));
+      const cd = d2 * (0.5 - d2 * (1 / 24));
       if (near) {
-        // (e^{−jkR} − 1)/R without the cancellation at small kR: cos − 1 = −2 sin²(kR/2).
-        if (kR < 1e-4) {
-          er = -0.5 * k * kR * w;
-          ei = -k * w;
+        // (e^{−jkR} − 1)/R; at small kR by its series, since cos kR − 1 cancels.
+        if (kR < 0.05) {
+          const z = kR * kR;
+          er = -0.5 * k * kR * w * (1 - z * (1 / 12 - z / 360));
+          ei = -k * w * (1 - z * (1 / 6 - z / 120));
         } else {
-          const h = Math.sin(0.5 * kR);
-          er = (-2 * h * h * w) / R;
-          ei = (-Math.sin(kR) * w) / R;
+          const f = w / R;
+          er = f * (c0 - c0 * cd - s0 * sd - 1);
+          ei = -f * (s0 - s0 * cd + c0 * sd);
         }
       } else {
         const f = w / R;
-        er = f * Math.cos(kR);
-        ei = -f * Math.sin(kR);
+        er = f * (c0 - c0 * cd - s0 * sd);
+        ei = -f * (s0 - s0 * cd + c0 * sd);
       }
       gr += er;
       gi += ei;

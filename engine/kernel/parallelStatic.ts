@@ -14,7 +14,13 @@
  * @param offset  start of the second segment minus start of the first, along the common direction [m]
  * @param rho     distance between the two lines, > 0 [m]
  */
-export function parallelStatic(out: Float64Array, length1: number, length2: number, offset: number, rho: number): Float64Array {
+export function parallelStatic(
+  out: Float64Array,
+  length1: number,
+  length2: number,
+  offset: number,
+  rho: number,
+): Float64Array {
   const r2 = rho * rho;
   let m00 = 0;
   let n10 = 0;

@@ -25,7 +25,13 @@ const ground = new Float64Array(10);
  * @param ground what the ground adds; absent in free space
  * @returns N × N complex, row-major, interleaved [ohm]
  */
-export function fillMatrix(segments: Segments, basis: Basis, frequency_Hz: number, k: number, groundMoments?: GroundMoments): Float64Array {
+export function fillMatrix(
+  segments: Segments,
+  basis: Basis,
+  frequency_Hz: number,
+  k: number,
+  groundMoments?: GroundMoments,
+): Float64Array {
   const N = basis.count;
   const Z = new Float64Array(2 * N * N);
   const omega = 2 * Math.PI * frequency_Hz;

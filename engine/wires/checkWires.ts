@@ -24,22 +24,40 @@ export function checkWires(problem: WireProblem): Problem[] {
   const { ground } = problem;
   if (ground.kind === "soil") {
     if (!finite(ground.relativePermittivity) || ground.relativePermittivity < 1 || ground.relativePermittivity > 1000)
-      say("permittivity-range", "ground.relativePermittivity", `Relative permittivity ${ground.relativePermittivity} is outside 1 to 1000.`);
+      say(
+        "permittivity-range",
+        "ground.relativePermittivity",
+        `Relative permittivity ${ground.relativePermittivity} is outside 1 to 1000.`,
+      );
     if (!finite(ground.conductivity_SPerM) || ground.conductivity_SPerM < 0)
-      say("conductivity-range", "ground.conductivity_SPerM", `Conductivity ${ground.conductivity_SPerM} S/m is not zero or more.`);
+      say(
+        "conductivity-range",
+        "ground.conductivity_SPerM",
+        `Conductivity ${ground.conductivity_SPerM} S/m is not zero or more.`,
+      );
     if (problem.soilModel === "full-wave")
       say("full-wave-not-offered", "soilModel", `Soil model "full-wave" is not offered yet; the limit is "screen".`);
   } else if (ground.kind !== "free-space" && ground.kind !== "perfect")
-    say("ground-kind", "ground.kind", `Ground ${JSON.stringify((ground as { kind?: unknown }).kind)} is none of "free-space", "perfect", "soil".`);
+    say(
+      "ground-kind",
+      "ground.kind",
+      `Ground ${JSON.stringify((ground as { kind?: unknown }).kind)} is none of "free-space", "perfect", "soil".`,
+    );
 
   (problem.screens ?? []).forEach((screen, i) => {
     const at = `screens[${i}]`;
-    if (!finite(screen.x_m, screen.y_m)) say("screen-place", at, `Place ${screen.x_m}, ${screen.y_m} m is not a pair of numbers.`);
+    if (!finite(screen.x_m, screen.y_m))
+      say("screen-place", at, `Place ${screen.x_m}, ${screen.y_m} m is not a pair of numbers.`);
     if (!Number.isInteger(screen.count) || screen.count < 0 || screen.count > 1000)
       say("screen-count", `${at}.count`, `Radial count ${screen.count} is not a whole number from 0 to 1000.`);
-    if (!finite(screen.length_m) || screen.length_m <= 0) say("screen-length", `${at}.length_m`, `Radial length ${screen.length_m} m is not above 0.`);
+    if (!finite(screen.length_m) || screen.length_m <= 0)
+      say("screen-length", `${at}.length_m`, `Radial length ${screen.length_m} m is not above 0.`);
     if (!finite(screen.radius_m) || screen.radius_m <= 0 || screen.radius_m >= screen.length_m)
-      say("screen-radius", `${at}.radius_m`, `Radial radius ${screen.radius_m} m is not above 0 and below the length ${screen.length_m} m.`);
+      say(
+        "screen-radius",
+        `${at}.radius_m`,
+        `Radial radius ${screen.radius_m} m is not above 0 and below the length ${screen.length_m} m.`,
+      );
   });
 
   const { wires, ports } = problem;
@@ -61,27 +79,53 @@ export function checkWires(problem: WireProblem): Problem[] {
     else {
       const L = Math.hypot(wire.to_m[0] - wire.from_m[0], wire.to_m[1] - wire.from_m[1], wire.to_m[2] - wire.from_m[2]);
       if (!(L > 1e-6)) say("wire-length", at, `Wire "${wire.id}" is ${L} m long; the limit is above 1e-6 m.`);
-      else if (!finite(wire.radius_m) || wire.radius_m <= 0) say("wire-radius", `${at}.radius_m`, `Radius ${wire.radius_m} m is not above 0.`);
+      else if (!finite(wire.radius_m) || wire.radius_m <= 0)
+        say("wire-radius", `${at}.radius_m`, `Radius ${wire.radius_m} m is not above 0.`);
       else if (2 * wire.radius_m >= L)
-        say("wire-thick", `${at}.radius_m`, `Wire "${wire.id}" is ${2 * wire.radius_m} m thick and ${L} m long; it must be longer than thick.`);
+        say(
+          "wire-thick",
+          `${at}.radius_m`,
+          `Wire "${wire.id}" is ${2 * wire.radius_m} m thick and ${L} m long; it must be longer than thick.`,
+        );
       if (ground.kind !== "free-space") {
         const low = Math.min(wire.from_m[2], wire.to_m[2]);
         const high = Math.max(wire.from_m[2], wire.to_m[2]);
-        if (low < -1e-6) say("wire-below-ground", at, `Wire "${wire.id}" reaches z = ${low} m; the limit is 0 over this ground.`);
+        if (low < -1e-6)
+          say("wire-below-ground", at, `Wire "${wire.id}" reaches z = ${low} m; the limit is 0 over this ground.`);
         else if (high <= wire.radius_m)
-          say("wire-on-ground", at, `Wire "${wire.id}" lies at z = ${high} m, no higher than its radius of ${wire.radius_m} m.`);
+          say(
+            "wire-on-ground",
+            at,
+            `Wire "${wire.id}" lies at z = ${high} m, no higher than its radius of ${wire.radius_m} m.`,
+          );
         else if (low > 1e-6 && low < wire.radius_m)
-          say("wire-on-ground", at, `Wire "${wire.id}" comes down to z = ${low} m, closer than its radius of ${wire.radius_m} m.`);
+          say(
+            "wire-on-ground",
+            at,
+            `Wire "${wire.id}" comes down to z = ${low} m, closer than its radius of ${wire.radius_m} m.`,
+          );
       }
     }
     if (wire.conductivity_SPerM !== undefined && (!finite(wire.conductivity_SPerM) || wire.conductivity_SPerM <= 0))
-      say("wire-conductivity", `${at}.conductivity_SPerM`, `Conductivity ${wire.conductivity_SPerM} S/m is not above 0.`);
-    if (wire.segments !== undefined && (!Number.isInteger(wire.segments) || wire.segments < 1 || wire.segments > MOST_SEGMENTS))
-      say("wire-segments", `${at}.segments`, `Segment count ${wire.segments} is not a whole number from 1 to ${MOST_SEGMENTS}.`);
+      say(
+        "wire-conductivity",
+        `${at}.conductivity_SPerM`,
+        `Conductivity ${wire.conductivity_SPerM} S/m is not above 0.`,
+      );
+    if (
+      wire.segments !== undefined &&
+      (!Number.isInteger(wire.segments) || wire.segments < 1 || wire.segments > MOST_SEGMENTS)
+    )
+      say(
+        "wire-segments",
+        `${at}.segments`,
+        `Segment count ${wire.segments} is not a whole number from 1 to ${MOST_SEGMENTS}.`,
+      );
     asked += wire.segments ?? 0;
     if (found.length > before) sound = false;
   });
-  if (asked > MOST_SEGMENTS) say("too-many-segments", "wires", `${asked} segments asked for; the limit is ${MOST_SEGMENTS}.`);
+  if (asked > MOST_SEGMENTS)
+    say("too-many-segments", "wires", `${asked} segments asked for; the limit is ${MOST_SEGMENTS}.`);
 
   const portIds = new Set<string>();
   const gaps = new Set<string>();
@@ -90,7 +134,8 @@ export function checkWires(problem: WireProblem): Problem[] {
     const at = `ports[${i}]`;
     if (portIds.has(port.id)) say("port-id-twice", `${at}.id`, `Port name "${port.id}" is used twice.`);
     portIds.add(port.id);
-    if (!ids.has(port.wire)) say("port-wire", `${at}.wire`, `Port "${port.id}" names wire "${port.wire}", which is not there.`);
+    if (!ids.has(port.wire))
+      say("port-wire", `${at}.wire`, `Port "${port.id}" names wire "${port.wire}", which is not there.`);
     if (!finite(port.position) || port.position < 0 || port.position > 1)
       say("port-position", `${at}.position`, `Position ${port.position} is outside 0 to 1.`);
     const gap = `${port.wire}|${port.position}`;
@@ -100,11 +145,13 @@ export function checkWires(problem: WireProblem): Problem[] {
     if (t.kind === "voltage" || t.kind === "current") {
       driven = true;
       const v = t.kind === "voltage" ? t.volts : t.amperes;
-      if (!finite(v.re, v.im)) say("port-value", `${at}.termination`, `Port "${port.id}" has a source that is not a number.`);
+      if (!finite(v.re, v.im))
+        say("port-value", `${at}.termination`, `Port "${port.id}" has a source that is not a number.`);
     } else if (t.kind === "load" && !finite(t.impedance_ohm.re, t.impedance_ohm.im))
       say("port-value", `${at}.termination`, `Port "${port.id}" has a load that is not a number.`);
   });
-  if (ports.length > 0 && !driven) say("nothing-fed", "ports", "No port has a voltage or a current: nothing feeds the wires.");
+  if (ports.length > 0 && !driven)
+    say("nothing-fed", "ports", "No port has a voltage or a current: nothing feeds the wires.");
   if (!sound || wires.length > MOST_WIRES) return found;
 
   const graph = joinWires(wires, ground.kind !== "free-space");
@@ -113,7 +160,11 @@ export function checkWires(problem: WireProblem): Problem[] {
     if (w < 0 || (port.position > 0 && port.position < 1)) return;
     const node = graph.endNode[2 * w + (port.position <= 0 ? 0 : 1)]!;
     if (graph.degree[node]! < 2 && !graph.grounded[node])
-      say("port-free-end", `ports[${i}].position`, `Port "${port.id}" is at an end of wire "${port.wire}" that meets nothing.`);
+      say(
+        "port-free-end",
+        `ports[${i}].position`,
+        `Port "${port.id}" is at an end of wire "${port.wire}" that meets nothing.`,
+      );
   });
   // Wires that share no end must keep clear of each other; wires that share one must part from it.
   for (let i = 0; i < wires.length; i++)
@@ -121,11 +172,17 @@ export function checkWires(problem: WireProblem): Problem[] {
       const p = wires[i]!;
       const q = wires[j]!;
       const clear = p.radius_m + q.radius_m;
-      const shared = [0, 1].flatMap((a) => [0, 1].filter((b) => graph.endNode[2 * i + a] === graph.endNode[2 * j + b]).map((b) => [a, b]));
+      const shared = [0, 1].flatMap((a) =>
+        [0, 1].filter((b) => graph.endNode[2 * i + a] === graph.endNode[2 * j + b]).map((b) => [a, b]),
+      );
       if (shared.length === 0) {
         const distance = segmentDistance(p.from_m, p.to_m, q.from_m, q.to_m);
         if (distance < clear)
-          say("wires-touch", `wires[${i}]`, `Wires "${p.id}" and "${q.id}" come within ${distance} m of each other; they touch below ${clear} m.`);
+          say(
+            "wires-touch",
+            `wires[${i}]`,
+            `Wires "${p.id}" and "${q.id}" come within ${distance} m of each other; they touch below ${clear} m.`,
+          );
       } else {
         const away = (w: typeof p, end: number) => {
           const [from, to] = end === 0 ? [w.from_m, w.to_m] : [w.to_m, w.from_m];

@@ -1,0 +1,40 @@
+import type { Plan } from "../contract.ts";
+import { ok, type Result } from "../result.ts";
+import { solvePlanProblem } from "../solve/solvePlanProblem.ts";
+import { feedReadout } from "./feedReadout.ts";
+import { halfPowerWidth } from "./halfPowerWidth.ts";
+import type { Cut, PlanReadout, ReadoutRequest } from "./PlanReadout.ts";
+import { readRung } from "./readRung.ts";
+
+/** Everything the workbench shows of a plan at its frequency, as plain data. */
+export function readPlan(plan: Plan, request: ReadoutRequest): Result<PlanReadout> {
+  const result = solvePlanProblem(plan);
+  if (!result.ok) return result;
+  const { solved } = result.value;
+  const gain = solved.gain_dBi;
+
+  const elevationCut: Cut = {
+    angle_deg: Array.from({ length: 181 }, (_, i) => i),
+    gain_dBi: new Array<number>(181).fill(0),
+  };
+  const elevationGain = elevationCut.gain_dBi as number[];
+  // Ahead and behind at one elevation together: the far field keeps what depends on elevation alone.
+  for (let e = 0; e <= 90; e++) {
+    elevationGain[e] = gain(e, 0);
+    elevationGain[180 - e] = gain(e, 180);
+  }
+  const azimuthCut: Cut = {
+    angle_deg: Array.from({ length: 361 }, (_, i) => i - 180),
+    gain_dBi: Array.from({ length: 361 }, (_, i) => gain(request.azimuthCutElevation_deg, i - 180)),
+  };
+  return ok({
+    ...feedReadout(result.value.plan, solved),
+    efficiency: solved.radiatedPower_W / solved.inputPower_W,
+    elevationCut,
+    azimuthCut,
+    ladder: request.rungs_deg.map((e) => readRung(gain, e, request.rearSector_deg)),
+    path: readRung(gain, request.pathElevation_deg, request.rearSector_deg),
+    halfPowerWidth_deg: halfPowerWidth(azimuthCut),
+    notes: solved.notes,
+  });
+}

@@ -1,0 +1,38 @@
+import type { Rung } from "./PlanReadout.ts";
+
+/** Step of the search for the loudest direction behind [degrees]. */
+const STEP_DEG = 2;
+
+/**
+ * Reads one elevation: gain ahead, straight back, and in the loudest direction of the rear sector.
+ * The sector is searched every two degrees, both edges included; patterns of such small arrays vary by less than
+ * 0.01 dB over half a step.
+ */
+export function readRung(
+  gain: (elevation_deg: number, azimuth_deg: number) => number,
+  elevation_deg: number,
+  rearSector_deg: number,
+): Rung {
+  const forward_dBi = gain(elevation_deg, 0);
+  const back_dBi = gain(elevation_deg, 180);
+  let worstRear_dBi = back_dBi;
+  let worstRearAzimuth_deg = 180;
+  const steps = Math.max(1, Math.ceil(rearSector_deg / 2 / STEP_DEG));
+  for (let i = -steps; i <= steps; i++) {
+    const azimuth = 180 + (i / steps) * (rearSector_deg / 2);
+    const g = gain(elevation_deg, azimuth);
+    if (g > worstRear_dBi + 1e-9) {
+      worstRear_dBi = g;
+      worstRearAzimuth_deg = azimuth > 180 ? azimuth - 360 : azimuth;
+    }
+  }
+  return {
+    elevation_deg,
+    forward_dBi,
+    back_dBi,
+    worstRear_dBi,
+    worstRearAzimuth_deg,
+    frontToBack_dB: forward_dBi - back_dBi,
+    frontToRear_dB: forward_dBi - worstRear_dBi,
+  };
+}

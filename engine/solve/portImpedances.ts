@@ -1,0 +1,28 @@
+import type { Complex, WireProblem } from "../contract.ts";
+import { invert } from "../linalg/invert.ts";
+import { failed, ok, type Result } from "../result.ts";
+import { checkWires } from "../wires/checkWires.ts";
+import { portStates } from "./portStates.ts";
+import { screenStates } from "./screenStates.ts";
+
+/** Open-circuit impedance matrix of the problem's ports in their order; terminations are ignored [ohm]. */
+export function portImpedances(problem: WireProblem): Result<readonly (readonly Complex[])[]> {
+  const problems = checkWires(problem).filter((p) => p.code !== "nothing-fed");
+  if (problems.length > 0) return failed(...problems);
+  const screened = problem.ground.kind === "soil" && (problem.screens?.length ?? 0) > 0;
+  const states = portStates(problem, problem.wires, problem.ports);
+  const P = states.ports;
+  const z = invert(screened ? screenStates(problem, states).admittance : states.admittance, P);
+  if (!z.every(Number.isFinite))
+    return failed({
+      code: "ports-dependent",
+      where: "ports",
+      message:
+        "The gaps of these ports cut a junction off entirely, so their currents are not independent; leave one of them out.",
+    });
+  return ok(
+    Array.from({ length: P }, (_, i) =>
+      Array.from({ length: P }, (_, j) => ({ re: z[2 * (i * P + j)]!, im: z[2 * (i * P + j) + 1]! })),
+    ),
+  );
+}
