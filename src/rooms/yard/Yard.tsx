@@ -1,0 +1,78 @@
+import { useRef, useState } from "react";
+import type { ElementPlan, SavedPlan } from "../../../engine/index.ts";
+import { withElementHeight, withElementPosition, withReflector } from "../../../engine/index.ts";
+import { usePlan } from "../../store/usePlan.ts";
+import { useSettings } from "../../store/useSettings.ts";
+import { elementName } from "./elementName.ts";
+import { withHeading } from "./heading.ts";
+import { PlanView } from "./PlanView.tsx";
+import { SideView } from "./SideView.tsx";
+import { useSheetSize } from "./useSheetSize.ts";
+import { useYardEdits } from "./useYardEdits.ts";
+import { YardFields } from "./YardFields.tsx";
+import "./yard.css";
+
+/** The plot: from above, from the side, and in figures. Everything drawn can be dragged or moved by arrow keys. */
+export function Yard() {
+  const plan = usePlan((s) => s.plan);
+  const isGood = usePlan((s) => s.verdict.ok);
+  const units = useSettings((s) => s.units);
+  const [refused, setRefused] = useState<string | null>(null);
+  const edits = useYardEdits(setRefused);
+  const above = useSheetSize<HTMLDivElement>();
+  const side = useSheetSize<HTMLDivElement>();
+
+  // A plan that cannot be used (from a file, say) is shown in its fields; the drawing keeps the last good one.
+  const lastGood = useRef<SavedPlan>(plan);
+  if (isGood) lastGood.current = plan;
+  const drawn = lastGood.current;
+
+  const actions = {
+    onDragStart: edits.beginDrag,
+    onDragEnd: edits.endDrag,
+    onDragCancel: edits.cancelDrag,
+    onSettle: edits.settle,
+  };
+  const move = (element: ElementPlan, forward_m: number) =>
+    edits.change(
+      (p) => withElementPosition(p, element.id, forward_m, element.left_m),
+      `move ${nameOf(drawn, element)}`,
+      `place ${element.id}`,
+    );
+  const cut = (element: ElementPlan, height_m: number) =>
+    edits.change(
+      (p) => withElementHeight(p, element.id, height_m),
+      `change the length of ${nameOf(drawn, element)}`,
+      `height ${element.id}`,
+    );
+
+  return (
+    <div className="yard">
+      <div className="yard-views">
+        <div className="yard-sheet" ref={above.ref}>
+          <PlanView
+            {...actions}
+            plan={drawn}
+            units={units}
+            size={above.size}
+            onMove={move}
+            onTurn={(heading) => edits.change((p) => withHeading(p, heading), "turn the beam", "heading")}
+            onAddReflector={() => edits.change(withReflector, "add a reflector")}
+          />
+        </div>
+        <div className="yard-sheet" ref={side.ref}>
+          <SideView {...actions} plan={drawn} units={units} size={side.size} onHeight={cut} />
+        </div>
+      </div>
+      <p className="yard-refused" role="status">
+        {refused}
+      </p>
+      <YardFields plan={plan} edits={edits} />
+    </div>
+  );
+}
+
+function nameOf(plan: SavedPlan, element: ElementPlan): string {
+  const name = elementName(plan, element);
+  return name.startsWith("element") ? name : `the ${name}${name === "driven" ? " element" : ""}`;
+}
