@@ -64,7 +64,7 @@ export const Ladder = memo(function Ladder(p: Props) {
                 {r.elevation_deg}°{r.carriesPath && <span className="ld-carries">path</span>}
               </th>
               <td>
-                <span className="ld-unseen">
+                <span className="visually-hidden">
                   {hasBaseline && `${p.baselineName} ${figure(r.baseline_dBi, 1)} dBi, `}now {figure(r.now_dBi, 1)} dBi
                 </span>
                 <LadderTrack row={r} scale={scale} />

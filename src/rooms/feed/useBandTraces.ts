@@ -1,0 +1,26 @@
+import { useMemo } from "react";
+import type { BandTrace } from "../../charts/BandTrace.ts";
+import { bandTraces } from "../../charts/bandTraces.ts";
+import { useAnswer } from "../../store/useAnswer.ts";
+import { usePlan } from "../../store/usePlan.ts";
+
+/** The feedpoints of the live design and of the pinned ones over the band. */
+export function useBandTraces(): readonly BandTrace[] {
+  const band = useAnswer((s) => s.band);
+  const pinBands = useAnswer((s) => s.pinBands);
+  const pins = usePlan((s) => s.plan.pins);
+  return useMemo(
+    () =>
+      bandTraces([
+        { id: "live", name: "this design", role: "live", style: 0, band },
+        ...(pins ?? []).map((pin, style) => ({
+          id: pin.id,
+          name: pin.name,
+          role: "pin" as const,
+          style,
+          band: pinBands[pin.id] ?? null,
+        })),
+      ]),
+    [band, pinBands, pins],
+  );
+}

@@ -1,0 +1,52 @@
+import { memo } from "react";
+import type { PlanReadout } from "../../../engine/index.ts";
+import { staleWords } from "../../charts/ChartFrame.tsx";
+import { figure, noFigure, signedFigure } from "../../charts/figure.ts";
+import { sideFigures } from "../../charts/sideFigures.ts";
+import { sideWords } from "../../charts/sideWords.ts";
+import "./SideReadouts.css";
+
+interface Props {
+  readonly readout: PlanReadout | null;
+  /** Elevation of the azimuth cut, which the directions are read from. */
+  readonly elevation_deg: number;
+  readonly stale: boolean;
+  /** Names for element ids, for the currents. */
+  nameOf(elementId: string): string;
+}
+
+/** What the plan does off the main direction, and where the power goes. */
+export const SideReadouts = memo(function SideReadouts({ readout, elevation_deg, stale, nameOf }: Props) {
+  const side = readout ? sideFigures(readout) : null;
+  const against = (gain_dBi: number) => (side ? withUnit(signedFigure(gain_dBi - side.ahead_dBi, 1), "dB") : noFigure);
+  const width = side?.halfPowerWidth_deg;
+  const rows: (readonly [string, string])[] = [
+    ["straight behind", side ? against(side.behind_dBi) : noFigure],
+    ["abeam", side ? against(side.abeam_dBi) : noFigure],
+    ["half-power width", !side ? noFigure : width == null ? "all round" : `${figure(width, 0)}°`],
+    ["leaves as sky wave", side ? withUnit(figure(side.efficiency * 100, 0), "%") : noFigure],
+    ...(side?.currents ?? []).map(
+      (c) =>
+        [
+          `current, ${nameOf(c.elementId)}`,
+          Number.isFinite(c.magnitude) ? `${figure(c.magnitude, 2)} at ${signedFigure(c.phase_deg, 0)}°` : noFigure,
+        ] as const,
+    ),
+  ];
+  return (
+    <section className={stale ? "sr sr-stale" : "sr"} aria-label={`Beside the beam, at ${elevation_deg}° elevation`}>
+      <dl className="sr-list">
+        {rows.map(([name, value]) => (
+          <div key={name} className="sr-row">
+            <dt>{name}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+      </dl>
+      <p className="sr-words">{side ? sideWords(side, elevation_deg, nameOf) : ""}</p>
+      {stale && <p className="sr-said">{staleWords}</p>}
+    </section>
+  );
+});
+
+const withUnit = (text: string, unit: string) => (text === noFigure ? text : `${text} ${unit}`);

@@ -1,0 +1,113 @@
+import { useMemo, useState } from "react";
+import { interestOf } from "../../../engine/index.ts";
+import { AzimuthCut } from "../../charts/AzimuthCut.tsx";
+import { ElevationCut } from "../../charts/ElevationCut.tsx";
+import type { CutForm } from "../../charts/elevationLayout.ts";
+import { useAnswer } from "../../store/useAnswer.ts";
+import { usePlan } from "../../store/usePlan.ts";
+import { Switch } from "../../ui/Switch.tsx";
+import { elementName } from "../yard/elementName.ts";
+import { headingOf } from "../yard/heading.ts";
+import { CutElevation } from "./CutElevation.tsx";
+import { mastsOf } from "./mastsOf.ts";
+import { pathBand } from "./pathBand.ts";
+import { SideReadouts } from "./SideReadouts.tsx";
+import { skyScale } from "./skyScale.ts";
+import { useTraces } from "./useTraces.ts";
+import "./Sky.css";
+
+/** Where the signal goes: up and down through the beam, round the compass at one elevation, and the figures beside. */
+export function Sky() {
+  const traces = useTraces();
+  const plan = usePlan((s) => s.plan);
+  const shown = useAnswer((s) => s.readoutPlan);
+  const stale = useAnswer((s) => s.state === "old");
+  const { elevation_deg, azimuthCutElevation_deg, rearSector_deg } = interestOf(plan);
+  const heading_deg = headingOf(plan);
+  const drawn = shown ?? plan;
+
+  const [form, setForm] = useState<CutForm>("polar");
+  const [angles, setAngles] = useState<"true" | "stretched">("true");
+  const [held_dBi, setHeld] = useState<number | null>(null);
+  // Markers stay where they were put; until then they stand on the path and on the beam.
+  const [elevationMark, setElevationMark] = useState<number | null>(null);
+  const [bearingMark, setBearingMark] = useState<number | null>(null);
+
+  const scale = useMemo(() => skyScale(traces, held_dBi), [traces, held_dBi]);
+  const path = useMemo(() => pathBand(elevation_deg), [elevation_deg]);
+  const masts = useMemo(() => mastsOf(drawn), [drawn]);
+  const nameOf = useMemo(() => {
+    const names = new Map(drawn.elements.map((e) => [e.id, elementName(drawn, e)]));
+    return (id: string) => names.get(id) ?? id;
+  }, [drawn]);
+
+  return (
+    <div className="sky">
+      <div className="sky-tools">
+        <Switch
+          label="form"
+          isLabelShown={false}
+          choices={[
+            { value: "polar", label: "polar" },
+            { value: "rectangular", label: "straight" },
+          ]}
+          value={form}
+          onChange={setForm}
+        />
+        <Switch
+          label="elevations"
+          isLabelShown={false}
+          choices={[
+            { value: "true", label: "true angles" },
+            { value: "stretched", label: "low stretched" },
+          ]}
+          value={angles}
+          onChange={setAngles}
+        />
+        <label className="check">
+          <input
+            type="checkbox"
+            checked={held_dBi !== null}
+            onChange={(e) => setHeld(e.currentTarget.checked ? scale.outer_dBi : null)}
+          />
+          hold the scale
+        </label>
+        {scale.isOutgrown && <span className="sky-off-scale">A curve runs off the held scale.</span>}
+      </div>
+      <ElevationCut
+        traces={traces}
+        masts={masts}
+        heading_deg={heading_deg}
+        path={path}
+        form={form}
+        stretched={angles === "stretched"}
+        outer_dBi={scale.outer_dBi}
+        marker_deg={elevationMark ?? elevation_deg}
+        stale={stale}
+        onMarker={setElevationMark}
+      />
+      <div className="sky-lower">
+        <div>
+          <CutElevation />
+          <AzimuthCut
+            traces={traces}
+            heading_deg={heading_deg}
+            elevation_deg={azimuthCutElevation_deg}
+            rearSector_deg={rearSector_deg}
+            form={form}
+            outer_dBi={scale.outer_dBi}
+            marker_deg={bearingMark ?? Math.round(heading_deg) % 360}
+            stale={stale}
+            onMarker={setBearingMark}
+          />
+        </div>
+        <SideReadouts
+          readout={traces[0]?.readout ?? null}
+          elevation_deg={azimuthCutElevation_deg}
+          stale={stale}
+          nameOf={nameOf}
+        />
+      </div>
+    </div>
+  );
+}
