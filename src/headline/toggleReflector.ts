@@ -1,5 +1,5 @@
-import { limits, reflectorOf, withoutReflector, withReflector } from "../../engine/index.ts";
 import type { ElementPlan, SavedPlan } from "../../engine/index.ts";
+import { limits, reflectorOf, withoutReflector, withReflector } from "../../engine/index.ts";
 
 /** The unfed elements taken out last on this visit, so that they come back as they were. */
 let takenOut: { readonly elements: readonly ElementPlan[]; readonly frequency_MHz: number } | null = null;

@@ -1,6 +1,6 @@
 import { createStore } from "zustand/vanilla";
 import type { SavedPlan } from "../../engine/index.ts";
-import { checkPlan } from "../../engine/index.ts";
+import { checkSavedPlan } from "../../engine/index.ts";
 import type { PlanHistory } from "./PlanHistory.ts";
 
 interface Step {
@@ -21,7 +21,7 @@ export function createPlanStore(initial: SavedPlan) {
     const show = (plan: SavedPlan) =>
       set({
         plan,
-        verdict: checkPlan(plan),
+        verdict: checkSavedPlan(plan),
         canUndo: past.length > 0,
         canRedo: future.length > 0,
         undoLabel: past.at(-1)?.label ?? null,
@@ -36,7 +36,7 @@ export function createPlanStore(initial: SavedPlan) {
 
     return {
       plan: initial,
-      verdict: checkPlan(initial),
+      verdict: checkSavedPlan(initial),
       canUndo: false,
       canRedo: false,
       undoLabel: null,

@@ -17,17 +17,19 @@ interface Props {
   readonly title: string;
   readonly buttonClass?: string;
   readonly end?: boolean;
-  readonly items: readonly MenuItem[];
+  /** Called when the menu is drawn, so that what it offers is what can be done now. */
+  items(): readonly MenuItem[];
 }
 
 /** A menu button as the ARIA practices describe it: arrows, Home, End, first letters, Escape, Tab leaves. */
-export function Menu({ label, title, buttonClass = "button", end, items }: Props) {
+export function Menu({ label, title, buttonClass = "button", end, items: itemsNow }: Props) {
   const [isOpen, setOpen] = useState(false);
   const [at, setAt] = useState(0);
   const root = useRef<HTMLDivElement>(null);
   const button = useRef<HTMLButtonElement>(null);
   const list = useRef<HTMLDivElement>(null);
   const id = useId();
+  const items = isOpen ? itemsNow() : [];
 
   useEffect(() => {
     if (!isOpen || !list.current) return;
@@ -83,7 +85,7 @@ export function Menu({ label, title, buttonClass = "button", end, items }: Props
   const onButtonKey = (event: KeyboardEvent) => {
     if (event.key !== "ArrowDown" && event.key !== "ArrowUp") return;
     event.preventDefault();
-    show(event.key === "ArrowDown" ? 0 : items.length - 1);
+    show(event.key === "ArrowDown" ? 0 : itemsNow().length - 1);
   };
 
   return (

@@ -1,0 +1,64 @@
+import { useCallback, useEffect, useRef } from "react";
+import { Cautions } from "./Cautions.tsx";
+import { Headline } from "./headline/Headline.tsx";
+import { OpenByDrop } from "./OpenByDrop.tsx";
+import { Yard } from "./rooms/yard/Yard.tsx";
+import { type Follower, followPlan } from "./store/followPlan.ts";
+import { answerStore } from "./store/useAnswer.ts";
+import { planStore } from "./store/usePlan.ts";
+import { openPlanFile } from "./topbar/planActions.ts";
+import { TopBar } from "./topbar/TopBar.tsx";
+import { usePageKeys } from "./topbar/usePageKeys.ts";
+import { Room } from "./ui/Room.tsx";
+import { Toasts } from "./ui/Toasts.tsx";
+import type { MakeWorker } from "./worker/EngineWorker.ts";
+
+interface Props {
+  /** Starts the engine's workers: tests pass one that runs beside them. */
+  readonly makeWorker: MakeWorker;
+}
+
+/** The whole page: what holds for the plan, what it buys, and the rooms to work in. */
+export function App({ makeWorker }: Props) {
+  const follower = useRef<Follower>(null);
+  useEffect(() => {
+    const started = followPlan(planStore, answerStore, makeWorker);
+    follower.current = started;
+    return () => started.stop();
+  }, [makeWorker]);
+
+  const chooser = useRef<HTMLInputElement>(null);
+  const chooseFile = useCallback(() => chooser.current?.click(), []);
+  usePageKeys(chooseFile);
+
+  return (
+    <>
+      <TopBar onOpenFile={chooseFile} />
+      <main className="page">
+        <Headline onRetry={() => follower.current?.retry()} />
+        <div className="rooms">
+          <Room name="Yard" place="yard" aside="drag the masts, tips and arrow">
+            <Yard />
+          </Room>
+        </div>
+      </main>
+      <footer className="page__foot">
+        <Cautions />
+      </footer>
+      <input
+        ref={chooser}
+        type="file"
+        accept=".json,application/json"
+        hidden
+        aria-label="Plan file to open"
+        onChange={(event) => {
+          const input = event.currentTarget;
+          const file = input.files?.[0];
+          if (file) void openPlanFile(file).finally(() => (input.value = ""));
+        }}
+      />
+      <OpenByDrop />
+      <Toasts />
+    </>
+  );
+}

@@ -1,0 +1,12 @@
+// First, so that the rooms' own rules come after what all share.
+import "./ui/tokens.css";
+import "./ui/font.css";
+import "./ui/base.css";
+import "./app.css";
+import { createRoot } from "react-dom/client";
+import { App } from "./App.tsx";
+import { startPage } from "./startPage.ts";
+import { startWorker } from "./worker/startWorker.ts";
+
+startPage();
+createRoot(document.getElementById("root")!).render(<App makeWorker={startWorker} />);
