@@ -2,8 +2,10 @@ import { segmentCurrents } from "../basis/segmentCurrents.ts";
 import type { WireProblem } from "../contract.ts";
 import { invert } from "../linalg/invert.ts";
 import type { Note } from "../result.ts";
+import { screenCorrection } from "../screen/screenCorrection.ts";
 import { combineStates } from "./combineStates.ts";
 import type { PortStates } from "./portStates.ts";
+import { screenInput } from "./screenInput.ts";
 
 export interface ScreenStates {
   /** P × P complex, soil and radials in it [S]. */
@@ -15,27 +17,36 @@ export interface ScreenStates {
 
 /**
  * The soil preview: open-circuit port impedances over perfect ground, corrected by the compensation theorem for the
- * soil and the radials, with the current shapes kept.
+ * soil and the radials, with the shapes of the currents kept:
+ *
+ *   Z = Y⁻¹ + dZ,  dZ_mn = ∬ Z_s H_m·H_n dS for 1 A into port m (n), the other ports open.
  */
 export function screenStates(problem: WireProblem, states: PortStates): ScreenStates {
   const P = states.ports;
   const N = states.basis.count;
   const open = invert(states.admittance, P);
   const opened = new Float64Array(2 * N * P);
-  for (let p = 0; p < P; p++) opened.set(combineStates(states.shorted, column(open, P, p), N), 2 * N * p);
-  const currents = Array.from({ length: P }, (_, p) =>
-    segmentCurrents(states.segments, states.basis, opened.subarray(2 * N * p, 2 * N * (p + 1))),
-  );
-  void currents;
-  void problem;
-  return { admittance: invert(open, P), opened, notes: [] };
-}
-
-function column(matrix: Float64Array, n: number, j: number): Float64Array {
-  const out = new Float64Array(2 * n);
-  for (let i = 0; i < n; i++) {
-    out[2 * i] = matrix[2 * (i * n + j)]!;
-    out[2 * i + 1] = matrix[2 * (i * n + j) + 1]!;
+  const currents: Float64Array[] = [];
+  for (let p = 0; p < P; p++) {
+    const column = new Float64Array(2 * P);
+    for (let i = 0; i < P; i++) {
+      column[2 * i] = open[2 * (i * P + p)]!;
+      column[2 * i + 1] = open[2 * (i * P + p) + 1]!;
+    }
+    opened.set(combineStates(states.shorted, column, N), 2 * N * p);
+    currents.push(segmentCurrents(states.segments, states.basis, opened.subarray(2 * N * p, 2 * N * (p + 1))));
   }
-  return out;
+  const correction = screenCorrection(screenInput(problem, states.segments, states.k, currents));
+  for (let i = 0; i < open.length; i++) open[i]! += correction[i]!;
+
+  const notes: Note[] = [];
+  const bare = problem.screens?.filter((s) => s.count === 0).length ?? 0;
+  if (bare > 0)
+    notes.push({
+      code: "soil-without-radials",
+      message:
+        "An element stands in soil without radials. The preview's loss then rests on the thickness of the conductor and is only an indication.",
+      measured: bare,
+    });
+  return { admittance: invert(open, P), opened, notes };
 }
