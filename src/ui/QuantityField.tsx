@@ -1,5 +1,5 @@
 import { wavelength_m } from "../../engine/index.ts";
-import { usePlan } from "../store/usePlan.ts";
+import { planStore, usePlan } from "../store/usePlan.ts";
 import { useSettings } from "../store/useSettings.ts";
 import type { QuantityInputProps } from "./QuantityInput.tsx";
 import { QuantityInput } from "./QuantityInput.tsx";
@@ -17,11 +17,10 @@ export interface QuantityFieldProps extends Omit<QuantityInputProps, "context" |
 export function QuantityField({ percentOver, ...props }: QuantityFieldProps) {
   const units = useSettings((s) => s.units);
   const frequency_MHz = usePlan((s) => s.plan.frequency_MHz);
-  const sealEdit = usePlan((s) => s.sealEdit);
   const context = {
     units,
     wavelength_m: wavelength_m(frequency_MHz),
     ...(percentOver ? { percentOver } : {}),
   };
-  return <QuantityInput {...props} context={context} onSettle={sealEdit} />;
+  return <QuantityInput {...props} context={context} onSettle={() => planStore.getState().sealEdit()} />;
 }

@@ -36,7 +36,9 @@ export function DragHandle(props: Props) {
   const { at, label, now, least, most, valueText, cursor, children } = props;
   const drag = useRef<{ id: number; lastX: number; lastY: number; point: Point_px } | null>(null);
   const latest = useRef(props);
-  latest.current = props;
+  useEffect(() => {
+    latest.current = props;
+  });
 
   const stop = (how: "end" | "cancel") => {
     if (!drag.current) return;
@@ -94,6 +96,7 @@ export function DragHandle(props: Props) {
   return (
     <g
       className="yard-handle"
+      // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role -- an input cannot live inside a drawing
       role="slider"
       tabIndex={0}
       aria-label={label}

@@ -103,9 +103,7 @@ export function PlanView(props: Props) {
       width={frame.width_px}
       height={height_px}
       viewBox={`0 0 ${frame.width_px} ${height_px}`}
-      // biome-ignore lint/a11y/useSemanticElements: a drawing cannot be a fieldset
-      role="group"
-      aria-label="The yard from above, true north up"
+      role="presentation"
     >
       <circle className="yard-compass" cx={frame.centre.x} cy={frame.centre.y} r={frame.ring_px} />
       <path className="yard-ticks" d={compassTicks(frame)} />
@@ -166,6 +164,7 @@ export function PlanView(props: Props) {
         // biome-ignore lint/a11y/useSemanticElements: a button cannot live inside a drawing
         <g
           className="yard-ghost"
+          // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role -- as above
           role="button"
           tabIndex={0}
           aria-label="Add a reflector here"

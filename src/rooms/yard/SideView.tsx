@@ -86,9 +86,7 @@ export function SideView(props: Props) {
       width={frame.width_px}
       height={height_px}
       viewBox={`0 0 ${frame.width_px} ${height_px}`}
-      // biome-ignore lint/a11y/useSemanticElements: a drawing cannot be a fieldset
-      role="group"
-      aria-label="The yard from the side, forward to the right"
+      role="presentation"
     >
       <rect className="yard-soil" x={0} y={ground} width={frame.width_px} height={7} />
       {plan.elements.map((element) => (

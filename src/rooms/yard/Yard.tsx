@@ -1,4 +1,4 @@
-import { useRef, useState } from "react";
+import { useState } from "react";
 import type { ElementPlan, SavedPlan } from "../../../engine/index.ts";
 import { withElementHeight, withElementPosition, withReflector } from "../../../engine/index.ts";
 import { usePlan } from "../../store/usePlan.ts";
@@ -19,13 +19,13 @@ export function Yard() {
   const units = useSettings((s) => s.units);
   const [refused, setRefused] = useState<string | null>(null);
   const edits = useYardEdits(setRefused);
-  const above = useSheetSize<HTMLDivElement>();
-  const side = useSheetSize<HTMLDivElement>();
+  const [aboveRef, aboveSize] = useSheetSize<HTMLFieldSetElement>();
+  const [sideRef, sideSize] = useSheetSize<HTMLFieldSetElement>();
 
   // A plan that cannot be used (from a file, say) is shown in its fields; the drawing keeps the last good one.
-  const lastGood = useRef<SavedPlan>(plan);
-  if (isGood) lastGood.current = plan;
-  const drawn = lastGood.current;
+  const [lastGood, setLastGood] = useState(plan);
+  if (isGood && lastGood !== plan) setLastGood(plan);
+  const drawn = isGood ? plan : lastGood;
 
   const actions = {
     onDragStart: edits.beginDrag,
@@ -49,24 +49,24 @@ export function Yard() {
   return (
     <div className="yard">
       <div className="yard-views">
-        <div className="yard-sheet" ref={above.ref}>
+        <fieldset className="yard-sheet" ref={aboveRef}>
+          <legend className="visually-hidden">From above, true north up</legend>
           <PlanView
             {...actions}
             plan={drawn}
             units={units}
-            size={above.size}
+            size={aboveSize}
             onMove={move}
             onTurn={(heading) => edits.change((p) => withHeading(p, heading), "turn the beam", "heading")}
             onAddReflector={() => edits.change(withReflector, "add a reflector")}
           />
-        </div>
-        <div className="yard-sheet" ref={side.ref}>
-          <SideView {...actions} plan={drawn} units={units} size={side.size} onHeight={cut} />
-        </div>
+        </fieldset>
+        <fieldset className="yard-sheet" ref={sideRef}>
+          <legend className="visually-hidden">From the side, forward to the right</legend>
+          <SideView {...actions} plan={drawn} units={units} size={sideSize} onHeight={cut} />
+        </fieldset>
       </div>
-      <p className="yard-refused" role="status">
-        {refused}
-      </p>
+      <output className="yard-refused">{refused}</output>
       <YardFields plan={plan} edits={edits} />
     </div>
   );

@@ -161,7 +161,7 @@ function WireFields({ element, elementId, title, wavelength, caution, hand }: Wi
   return (
     <fieldset className="yard-wire">
       <legend className="visually-hidden">{title ?? "each element"}</legend>
-      {title !== undefined && <h4 aria-hidden>{title}</h4>}
+      {title !== undefined && <p className="yard-wire-name">{title}</p>}
       <QuantityField
         label="conductor"
         kind="diameter_mm"

@@ -30,5 +30,5 @@ export function useSheetSize<E extends HTMLElement>() {
     return () => observer.disconnect();
   }, []);
 
-  return { ref, size };
+  return [ref, size] as const;
 }

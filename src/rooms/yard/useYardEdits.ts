@@ -1,57 +1,58 @@
-import { useMemo, useRef } from "react";
+import { useMemo } from "react";
 import type { SavedPlan } from "../../../engine/index.ts";
-import { planStore, usePlan } from "../../store/usePlan.ts";
+import { planStore } from "../../store/usePlan.ts";
 import { planProblem } from "./planProblem.ts";
 
 export type PlanChange = (plan: SavedPlan) => SavedPlan;
 
-/**
- * Edits from drawings and fields. One that would make the plan unusable is not carried out, so the drawing and the
- * answer stay at the last good value; the reason goes to `onRefused`.
- */
-export function useYardEdits(onRefused: (reason: string | null) => void) {
-  const edit = usePlan((s) => s.edit);
-  const sealEdit = usePlan((s) => s.sealEdit);
-  const beforeDrag = useRef<SavedPlan | null>(null);
-
-  return useMemo(
-    () => ({
-      /** Carries a change out, or says why not. `mergeKey`: see the plan store. */
-      change(change: PlanChange, label: string, mergeKey?: string) {
-        const plan = planStore.getState().plan;
-        const reason = planProblem(plan, change(plan));
-        onRefused(reason);
-        if (reason === null) edit(change, label, mergeKey);
-      },
-      /** What a change would break, for a field to say under itself. */
-      objection(change: PlanChange): string | null {
-        const plan = planStore.getState().plan;
-        return planProblem(plan, change(plan));
-      },
-      settle() {
-        onRefused(null);
-        sealEdit();
-      },
-      beginDrag() {
-        sealEdit();
-        beforeDrag.current = planStore.getState().plan;
-      },
-      endDrag() {
-        beforeDrag.current = null;
-        onRefused(null);
-        sealEdit();
-      },
-      cancelDrag() {
-        const before = beforeDrag.current;
-        beforeDrag.current = null;
-        onRefused(null);
-        // A drag is one undo step; where it moved nothing there is no step to take back.
-        if (before && planStore.getState().plan !== before) planStore.getState().undo();
-        sealEdit();
-      },
-    }),
-    [edit, sealEdit, onRefused],
-  );
+export interface YardEdits {
+  /** Carries a change out, or says why not. `mergeKey`: see the plan store. */
+  readonly change: (change: PlanChange, label: string, mergeKey?: string) => void;
+  /** What a change would break, for a field to say under itself. */
+  readonly objection: (change: PlanChange) => string | null;
+  readonly settle: () => void;
+  readonly beginDrag: () => void;
+  readonly endDrag: () => void;
+  readonly cancelDrag: () => void;
 }
 
-export type YardEdits = ReturnType<typeof useYardEdits>;
+/**
+ * Edits from drawings and fields. One that would make the plan unusable is not carried out, so the drawing and the
+ * answer stay at the last good value; the reason goes to `onRefused`, null when there is none.
+ */
+export function useYardEdits(onRefused: (reason: string | null) => void): YardEdits {
+  return useMemo(() => makeEdits(onRefused), [onRefused]);
+}
+
+function makeEdits(onRefused: (reason: string | null) => void): YardEdits {
+  let beforeDrag: SavedPlan | null = null;
+  const store = () => planStore.getState();
+  const objection = (change: PlanChange) => planProblem(store().plan, change(store().plan));
+  const settle = () => {
+    onRefused(null);
+    store().sealEdit();
+  };
+  return {
+    change: (change, label, mergeKey) => {
+      const reason = objection(change);
+      onRefused(reason);
+      if (reason === null) store().edit(change, label, mergeKey);
+    },
+    objection,
+    settle,
+    beginDrag: () => {
+      store().sealEdit();
+      beforeDrag = store().plan;
+    },
+    endDrag: () => {
+      beforeDrag = null;
+      settle();
+    },
+    cancelDrag: () => {
+      // A drag is one undo step; where it moved nothing there is no step to take back.
+      if (beforeDrag && store().plan !== beforeDrag) store().undo();
+      beforeDrag = null;
+      settle();
+    },
+  };
+}
