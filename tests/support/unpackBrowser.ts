@@ -1,8 +1,8 @@
 import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
-import { dirname, join, resolve } from "node:path";
-import { fileURLToPath } from "node:url";
+import { join, resolve } from "node:path";
 
-const projectFolder = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
+/** npm and vitest both run from the top of the project. */
+const projectFolder = resolve(".");
 
 /** The package's own file names folders under /tmp. Only the package's fonts, so that every machine draws alike. */
 const fontConfiguration = `<?xml version="1.0"?>
