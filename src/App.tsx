@@ -2,6 +2,8 @@ import { useCallback, useEffect, useRef } from "react";
 import { Cautions } from "./Cautions.tsx";
 import { Headline } from "./headline/Headline.tsx";
 import { OpenByDrop } from "./OpenByDrop.tsx";
+import { LadderPanel } from "./rooms/sky/LadderPanel.tsx";
+import { Sky } from "./rooms/sky/Sky.tsx";
 import { Yard } from "./rooms/yard/Yard.tsx";
 import { type Follower, followPlan } from "./store/followPlan.ts";
 import { answerStore } from "./store/useAnswer.ts";
@@ -39,6 +41,12 @@ export function App({ makeWorker }: Props) {
         <div className="rooms">
           <Room name="Yard" place="yard" aside="drag the masts, tips and arrow">
             <Yard />
+          </Room>
+          <Room name="Sky" place="sky">
+            <Sky />
+          </Room>
+          <Room name="Ladder" place="ladder" aside="low angles, dBi">
+            <LadderPanel />
           </Room>
         </div>
       </main>

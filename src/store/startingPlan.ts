@@ -1,6 +1,6 @@
 import type { ElementPlan, Plan, SavedPlan } from "../../engine/index.ts";
 
-const radials = { count: 16, length_m: 5, diameter_mm: 1.6, height_m: 0.02 } as const;
+const radials = { count: 16, length_m: 5, diameter_mm: 1.6, height_m: 0 } as const;
 const driven: ElementPlan = {
   id: "driven",
   forward_m: 0,
@@ -33,6 +33,9 @@ export const startingPlan: SavedPlan = {
   ...alone,
   title: "Vertical with a wire behind it",
   elements: [driven, reflector],
+  site: { heading_deg: 62, ituRegion: 1 },
+  band: { label: "40 m", from_MHz: 7, to_MHz: 7.2 },
+  interest: { elevation_deg: 8, rearSector_deg: 120, azimuthCutElevation_deg: 8 },
   pins: [{ id: "pin-1", name: "one vertical", plan: alone }],
   baseline: "pin-1",
 };

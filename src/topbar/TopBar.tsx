@@ -5,6 +5,7 @@ import { Icon } from "../ui/Icon.tsx";
 import { BandPicker } from "./BandPicker.tsx";
 import { LinkDialog } from "./LinkDialog.tsx";
 import { Mark } from "./Mark.tsx";
+import { PathPicker } from "./PathPicker.tsx";
 import { PlanMenu } from "./PlanMenu.tsx";
 import { SoilPicker } from "./SoilPicker.tsx";
 import { ViewPanel } from "./ViewPanel.tsx";
@@ -28,6 +29,7 @@ export function TopBar({ onOpenFile }: Props) {
       <div className="topbar__facts">
         <BandPicker />
         <SoilPicker />
+        <PathPicker />
       </div>
       <div className="topbar__acts">
         <UndoRedo />
