@@ -2,6 +2,7 @@ import { useCallback, useEffect, useRef } from "react";
 import { Cautions } from "./Cautions.tsx";
 import { Headline } from "./headline/Headline.tsx";
 import { OpenByDrop } from "./OpenByDrop.tsx";
+import { Feed } from "./rooms/feed/Feed.tsx";
 import { LadderPanel } from "./rooms/sky/LadderPanel.tsx";
 import { Sky } from "./rooms/sky/Sky.tsx";
 import { Yard } from "./rooms/yard/Yard.tsx";
@@ -47,6 +48,9 @@ export function App({ makeWorker }: Props) {
           </Room>
           <Room name="Ladder" place="ladder" aside="low angles, dBi">
             <LadderPanel />
+          </Room>
+          <Room name="Feed" place="feed" aside="at the feedpoint">
+            <Feed />
           </Room>
         </div>
       </main>

@@ -1,5 +1,6 @@
 import type { PlanReadout } from "../../engine/index.ts";
 import { figure, signedFigure } from "../charts/figure.ts";
+import { impedanceText } from "../charts/impedanceText.ts";
 
 export interface HeadlineFigure {
   readonly id: "forward" | "back" | "rear" | "feed";
@@ -60,6 +61,7 @@ function feedFigure(feeds: PlanReadout["feeds"]): HeadlineFigure {
     id: "feed",
     value: first.swr50 < 10 ? figure(first.swr50, 2) : figure(first.swr50, 0),
     unit: ": 1",
-    label: `SWR at the feedpoint${more}, ${figure(re, 0)} ${im < 0 ? "−" : "+"} j${figure(Math.abs(im), 0)} Ω`,
+    // No-break spaces: an impedance is read in one piece.
+    label: `SWR at the feedpoint${more}, ${impedanceText(re, im).replaceAll(" ", "\u00a0")}`,
   };
 }
