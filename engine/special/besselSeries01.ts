@@ -45,7 +45,9 @@ export function besselSeries01(out: Float64Array, zr: number, zi: number): Float
     ai += harmonic * ti;
     br += both * tr;
     bi += both * ti;
-    if (Math.abs(tr) + Math.abs(ti) < 1e-18 * (Math.abs(j0r) + Math.abs(j0i)) || !(tr === tr)) break;
+    // Written so that a NaN stops it too.
+    const goesOn = Math.abs(tr) + Math.abs(ti) > 1e-18 * (Math.abs(j0r) + Math.abs(j0i));
+    if (!goesOn) break;
   }
   out[0] = j0r;
   out[1] = j0i;
