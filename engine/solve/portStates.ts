@@ -3,12 +3,16 @@ import { buildBasis } from "../basis/buildBasis.ts";
 import { portVectors } from "../basis/portVectors.ts";
 import { C0_mPerS } from "../constants.ts";
 import type { PortInput, WireInput, WireProblem } from "../contract.ts";
-import { imageMoments } from "../kernel/imageMoments.ts";
+import { freeSpaceKernel } from "../kernel/freeSpaceKernel.ts";
+import { perfectGroundKernel } from "../kernel/perfectGroundKernel.ts";
 import { solveSymmetric } from "../linalg/solveSymmetric.ts";
 import { fillMatrix } from "../matrix/fillMatrix.ts";
 import { joinWires } from "../wires/joinWires.ts";
 import type { Segments } from "../wires/Segments.ts";
 import { segmentWires } from "../wires/segmentWires.ts";
+
+/** Up to this many wires, looking for pairs of one geometry costs more than it saves. */
+const FEW_WIRES = 6;
 
 /** Everything about a set of wires and its gaps that does not depend on what is connected to the gaps. */
 export interface PortStates {
@@ -45,7 +49,10 @@ export function portStates(problem: WireProblem, wires: readonly WireInput[], po
   );
   const basis = buildBasis(segments);
   const N = basis.count;
-  const Z = fillMatrix(segments, basis, frequency_Hz, k, plane ? imageMoments : undefined);
+  const kernel = plane ? perfectGroundKernel(k) : freeSpaceKernel(k);
+  // Radials make many pairs of wires of one geometry.
+  const store = wires.length > FEW_WIRES ? new Map<string, Float64Array>() : undefined;
+  const Z = fillMatrix(segments, basis, frequency_Hz, kernel, store);
   const p = portVectors(segments, basis, portEnd);
   const P = ports.length;
   const { x, residual } = solveSymmetric(Z, N, p, P);
