@@ -20,8 +20,8 @@ export interface QuantityInputProps extends QuantityRules {
   readonly onSettle?: () => void;
   /** A second line in small type; absent: the value in the other system of units. */
   readonly hint?: ReactNode;
-  /** A caution about the value in force, shown beside the field; not an error. */
-  readonly caution?: ReactNode;
+  /** Id of a caution about the value in force that stands near the field; not an error. */
+  readonly cautionId?: string | undefined;
   /** For a label that is shown elsewhere, such as the heading of a column. */
   readonly labelHidden?: boolean;
   readonly disabled?: boolean;
@@ -33,7 +33,7 @@ export interface QuantityInputProps extends QuantityRules {
  * value in force back. A field that was looked at and left alone commits nothing.
  */
 export function QuantityInput(props: QuantityInputProps) {
-  const { label, kind, value, context, onCommit, onSettle, hint, caution, labelHidden, disabled } = props;
+  const { label, kind, value, context, onCommit, onSettle, hint, cautionId, labelHidden, disabled } = props;
   const id = useId();
   const [typed, setTyped] = useState<string | null>(null);
   const [refusal, setRefusal] = useState<string | null>(null);
@@ -91,10 +91,14 @@ export function QuantityInput(props: QuantityInputProps) {
       ? `reads as ${formatQuantity(preview.value, kind, context.units)}`
       : (hint ?? formatOtherUnits(value, kind, context.units));
   const unitHint = quantityTraits[kind].hint[context.units];
-  const describedBy = [`${id}-hint`, refusal !== null && `${id}-refusal`, caution != null && `${id}-caution`];
+  const describedBy = [`${id}-hint`, refusal !== null && `${id}-refusal`, cautionId];
 
   return (
-    <div className="quantity" data-refused={refusal !== null || undefined}>
+    <div
+      className="quantity"
+      data-refused={refusal !== null || undefined}
+      data-caution={cautionId !== undefined || undefined}
+    >
       <label className={labelHidden ? "visually-hidden" : "quantity-label"} htmlFor={id}>
         {label}
       </label>
@@ -124,11 +128,6 @@ export function QuantityInput(props: QuantityInputProps) {
       <span className="quantity-refusal" id={`${id}-refusal`} aria-live="polite">
         {refusal !== null && `${refusal} Still in force: ${shown}.`}
       </span>
-      {caution != null && (
-        <span className="quantity-caution" id={`${id}-caution`}>
-          {caution}
-        </span>
-      )}
     </div>
   );
 }

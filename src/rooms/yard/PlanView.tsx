@@ -51,7 +51,7 @@ export function PlanView(props: Props) {
   const driven = drivenOf(plan);
   const reflector = reflectorOf(plan);
   const ghost = reflector ? undefined : reflectorOf(withReflector(plan));
-  const height_px = Math.round(Math.min(400, Math.max(270, size.width_px * 0.8)));
+  const height_px = Math.round(Math.min(420, Math.max(270, size.width_px * 0.86)));
   const frame = frozen ?? fitPlanFrame(ghost ? withReflector(plan) : plan, size.width_px, height_px);
   const heading = headingOf(plan);
   const place = (element: ElementPlan) => toSheet(frame, heading, element.forward_m, element.left_m);

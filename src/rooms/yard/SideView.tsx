@@ -62,11 +62,15 @@ export function SideView(props: Props) {
     onHeight(element, snapLength(heightAt(frame, seen_px) - footOf(element), units, fine));
   };
 
-  const bar = scaleBar(frame.pxPerM, units, Math.min(110, size.width_px / 4));
+  const bar = scaleBar(frame.pxPerM, units, Math.min(110, size.width_px / 5));
+  /** Base line of what is written along the foot of the sheet. */
+  const row = height_px - 4;
+  const barX = (frame.width_px - bar.length_px - size.font_px * 2.5) / 2;
   const ground = frame.groundY_px;
   const wishes: LabelWish[] = plan.elements.map((element) => ({
     id: element.id,
-    text: `${elementName(plan, element)} ${formatQuantity(element.height_m, "length_m", units)}`,
+    // Where there is little room the mark alone tells which is which, as in the view from above.
+    text: `${frame.width_px < 340 ? "" : `${elementName(plan, element)} `}${formatQuantity(element.height_m, "length_m", units)}`,
     anchor: tip(element),
     gap_px: 13,
     // Forward is right: the front mast's label goes ahead of it, the others' behind.
@@ -75,7 +79,6 @@ export function SideView(props: Props) {
       : (["left", "above-left", "above"] as const),
   }));
   const obstacles = [
-    { x: 0, y: 0, width: bar.length_px + 16, height: 26 },
     ...plan.elements.flatMap((element) => [boxAround(tip(element), 10), ...boxesAlong(tip(element), foot(element))]),
   ];
   const labels = placeLabels(wishes, obstacles, { width: frame.width_px, height: ground - 4 }, size.font_px);
@@ -114,15 +117,21 @@ export function SideView(props: Props) {
           text={spacingText(Math.abs(driven.forward_m - reflector.forward_m), plan.frequency_MHz, units)}
         />
       )}
-      <text className="yard-label yard-soft" x={2} y={height_px - 4}>
-        {`← ${formatQuantity(heading + 180, "bearing_deg", units)}`}
-      </text>
-      <text className="yard-label yard-hot" x={frame.width_px - 2} y={height_px - 4} textAnchor="end">
-        {`${formatQuantity(heading, "bearing_deg", units)} →`}
-      </text>
+      <g className="yard-aft">
+        <path d={`M15 ${row - 4.5}H3m4 -4l-4 4l4 4`} />
+        <text className="yard-label yard-soft" x={20} y={row}>
+          {formatQuantity(heading + 180, "bearing_deg", units)}
+        </text>
+      </g>
+      <g className="yard-fore">
+        <path d={`M${frame.width_px - 15} ${row - 4.5}h12m-4 -4l4 4l-4 4`} />
+        <text className="yard-label yard-hot" x={frame.width_px - 20} y={row} textAnchor="end">
+          {formatQuantity(heading, "bearing_deg", units)}
+        </text>
+      </g>
       <g className="yard-bar">
-        <path d={`M8 19v5h${bar.length_px.toFixed(1)}v-5`} />
-        <text className="yard-label yard-soft" x={13} y={17}>
+        <path d={`M${barX.toFixed(1)} ${row - 7}v5h${bar.length_px.toFixed(1)}v-5`} />
+        <text className="yard-label yard-soft" x={barX + bar.length_px + 6} y={row}>
           {bar.label}
         </text>
       </g>

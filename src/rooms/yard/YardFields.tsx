@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useId, useState } from "react";
 import type { ElementPlan, RadialChange, SavedPlan } from "../../../engine/index.ts";
 import {
   drivenOf,
@@ -15,10 +15,13 @@ import { useSettings } from "../../store/useSettings.ts";
 import { QuantityField } from "../../ui/QuantityField.tsx";
 import { formatOtherUnits } from "../../ui/quantity/formatQuantity.ts";
 import { elementName } from "./elementName.ts";
-import type { WarnedField } from "./geometryWarnings.ts";
+import type { GeometryWarning, WarnedField } from "./geometryWarnings.ts";
 import { geometryWarnings } from "./geometryWarnings.ts";
 import { headingOf, withHeading } from "./heading.ts";
 import type { PlanChange, YardEdits } from "./useYardEdits.ts";
+
+/** Fields in the first group; the others are about wire. */
+const arrayFields: readonly WarnedField[] = ["spacing", "height", "base"];
 
 interface Props {
   readonly plan: SavedPlan;
@@ -28,6 +31,7 @@ interface Props {
 /** The measures of the array in figures. Cautions stand under the field they concern. */
 export function YardFields({ plan, edits }: Props) {
   const units = useSettings((s) => s.units);
+  const id = useId();
   const [wantsAlike, setWantsAlike] = useState(true);
 
   const driven = drivenOf(plan);
@@ -38,14 +42,11 @@ export function YardFields({ plan, edits }: Props) {
   const several = plan.elements.length > 1;
   const isAlike = several && wantsAlike && areAlike(plan.elements);
 
-  const caution = (field: WarnedField, elementId?: string) => {
-    const texts = warnings
-      .filter(
-        (w) => w.field === field && (elementId === undefined || w.elementId === undefined || w.elementId === elementId),
-      )
-      .map((w) => w.message);
-    return texts.length > 0 ? [...new Set(texts)].join(" ") : undefined;
-  };
+  /** Id of the caution list of a group, where it says something about this field. */
+  const cautionId = (field: WarnedField, elementId?: string) =>
+    concerning(warnings, field, elementId).length > 0
+      ? `${id}-${arrayFields.includes(field) ? "array" : "wire"}`
+      : undefined;
   /** What a field needs to hand a value to the plan. */
   const hand = (change: (value: number) => PlanChange, label: string, key: string) => ({
     check: (value: number) => edits.objection(change(value)),
@@ -54,53 +55,55 @@ export function YardFields({ plan, edits }: Props) {
 
   return (
     <div className="yard-fields">
-      {spacing_m !== undefined && (
-        <QuantityField
-          label="spacing"
-          kind="length_m"
-          value={spacing_m}
-          least={0}
-          most={limits.position_m}
-          hint={`${(spacing_m / wavelength).toFixed(3)} λ, ${formatOtherUnits(spacing_m, "length_m", units)}`}
-          caution={caution("spacing")}
-          {...hand((value) => (p) => withSpacing(p, value), "move the reflector", "field spacing")}
-        />
-      )}
-      <QuantityField
-        label="heading, true"
-        kind="bearing_deg"
-        value={headingOf(plan)}
-        hint={pointOfCompass(headingOf(plan))}
-        {...hand((value) => (p) => withHeading(p, value), "turn the beam", "field heading")}
-      />
-      {plan.elements.map((element) => {
-        const name = elementName(plan, element);
-        const isReflector = element.id === reflector?.id;
-        return (
+      <div className="yard-row">
+        {spacing_m !== undefined && (
           <QuantityField
-            key={element.id}
-            label={`${name} length`}
+            label="spacing"
             kind="length_m"
-            value={element.height_m}
-            least={limits.height_wl.least * wavelength}
-            most={Math.min(limits.height_wl.most * wavelength, limits.length_m)}
-            hint={lengthHint(
-              element,
-              isReflector ? driven : undefined,
-              wavelength,
-              formatOtherUnits(element.height_m, "length_m", units),
-            )}
-            caution={caution("height", element.id)}
-            {...(isReflector && driven ? { percentOver: { value: driven.height_m, name: "driven" } } : {})}
-            {...hand(
-              (value) => (p) => withElementHeight(p, element.id, value),
-              `change the ${name} length`,
-              `field height ${element.id}`,
-            )}
+            value={spacing_m}
+            least={0}
+            most={limits.position_m}
+            hint={pieces(`${(spacing_m / wavelength).toFixed(3)} λ`, formatOtherUnits(spacing_m, "length_m", units))}
+            cautionId={cautionId("spacing")}
+            {...hand((value) => (p) => withSpacing(p, value), "move the reflector", "field spacing")}
           />
-        );
-      })}
-      {caution("base") && <p className="yard-caution">{caution("base")}</p>}
+        )}
+        <QuantityField
+          label="heading, true"
+          kind="bearing_deg"
+          value={headingOf(plan)}
+          hint={pointOfCompass(headingOf(plan))}
+          {...hand((value) => (p) => withHeading(p, value), "turn the beam", "field heading")}
+        />
+        {plan.elements.map((element) => {
+          const name = elementName(plan, element);
+          const isReflector = element.id === reflector?.id;
+          return (
+            <QuantityField
+              key={element.id}
+              label={`${name} length`}
+              kind="length_m"
+              value={element.height_m}
+              least={limits.height_wl.least * wavelength}
+              most={Math.min(limits.height_wl.most * wavelength, limits.length_m)}
+              hint={lengthHint(
+                element,
+                isReflector ? driven : undefined,
+                wavelength,
+                formatOtherUnits(element.height_m, "length_m", units),
+              )}
+              cautionId={cautionId("height", element.id)}
+              {...(isReflector && driven ? { percentOver: { value: driven.height_m, name: "driven" } } : {})}
+              {...hand(
+                (value) => (p) => withElementHeight(p, element.id, value),
+                `change the ${name} length`,
+                `field height ${element.id}`,
+              )}
+            />
+          );
+        })}
+      </div>
+      <Cautions id={`${id}-array`} warnings={warnings.filter((w) => arrayFields.includes(w.field))} />
 
       <div className="yard-group">
         <h3>Conductor and radials</h3>
@@ -127,12 +130,30 @@ export function YardFields({ plan, edits }: Props) {
             elementId={isAlike ? undefined : element.id}
             title={isAlike || !several ? undefined : elementName(plan, element)}
             wavelength={wavelength}
-            caution={(field) => caution(field, isAlike ? undefined : element.id)}
+            cautionId={(field) => cautionId(field, isAlike ? undefined : element.id)}
             hand={hand}
           />
         ))}
       </div>
+      <Cautions id={`${id}-wire`} warnings={warnings.filter((w) => !arrayFields.includes(w.field))} />
     </div>
+  );
+}
+
+function Cautions({ id, warnings }: { readonly id: string; readonly warnings: readonly GeometryWarning[] }) {
+  if (warnings.length === 0) return null;
+  return (
+    <ul className="yard-cautions" id={id}>
+      {[...new Set(warnings.map((warning) => warning.message))].map((message) => (
+        <li key={message}>{message}</li>
+      ))}
+    </ul>
+  );
+}
+
+function concerning(warnings: readonly GeometryWarning[], field: WarnedField, elementId?: string): GeometryWarning[] {
+  return warnings.filter(
+    (w) => w.field === field && (elementId === undefined || w.elementId === undefined || w.elementId === elementId),
   );
 }
 
@@ -142,7 +163,7 @@ interface WireProps {
   readonly elementId: string | undefined;
   readonly title: string | undefined;
   readonly wavelength: number;
-  readonly caution: (field: WarnedField) => string | undefined;
+  readonly cautionId: (field: WarnedField) => string | undefined;
   readonly hand: (
     change: (value: number) => PlanChange,
     label: string,
@@ -151,7 +172,7 @@ interface WireProps {
 }
 
 /** Conductor and radials of one element, or of all. */
-function WireFields({ element, elementId, title, wavelength, caution, hand }: WireProps) {
+function WireFields({ element, elementId, title, wavelength, cautionId, hand }: WireProps) {
   const { radials } = element;
   const key = (name: string) => `field ${name} ${elementId ?? "all"}`;
   const radial = (name: keyof RadialChange, label: string) =>
@@ -166,7 +187,7 @@ function WireFields({ element, elementId, title, wavelength, caution, hand }: Wi
         label="conductor"
         kind="diameter_mm"
         value={element.diameter_mm}
-        caution={caution("diameter")}
+        cautionId={cautionId("diameter")}
         {...hand((value) => (p) => withDiameter(p, value, elementId), `change the ${prefix}conductor`, key("diameter"))}
       />
       <QuantityField
@@ -176,7 +197,7 @@ function WireFields({ element, elementId, title, wavelength, caution, hand }: Wi
         least={limits.radials.least}
         most={limits.radials.most}
         hint={title === undefined ? "each element" : " "}
-        caution={caution("radialCount")}
+        cautionId={cautionId("radialCount")}
         {...radial("count", `change the number of ${prefix}radials`)}
       />
       {radials.count > 0 && (
@@ -187,7 +208,7 @@ function WireFields({ element, elementId, title, wavelength, caution, hand }: Wi
             value={radials.length_m}
             least={limits.radial_wl.least * wavelength}
             most={Math.min(limits.radial_wl.most * wavelength, limits.length_m)}
-            caution={caution("radialLength")}
+            cautionId={cautionId("radialLength")}
             {...radial("length_m", `change the length of the ${prefix}radials`)}
           />
           <QuantityField
@@ -251,9 +272,17 @@ function lengthHint(
   const parts = [`${(element.height_m / wavelength).toFixed(3)} λ`, other];
   if (driven) {
     const percent = (element.height_m / driven.height_m - 1) * 100;
-    parts[0] = `${percent < 0 ? "−" : "+"}${Math.abs(percent).toFixed(1)} % over the driven`;
+    parts[0] = `${Math.abs(percent).toFixed(1)} % ${percent < 0 ? "shorter" : "longer"}`;
   }
-  return parts.filter((part) => part !== null).join(", ");
+  return pieces(...parts);
+}
+
+/** Several short facts in a line that breaks between them only. */
+function pieces(...parts: readonly (string | null)[]): string {
+  return parts
+    .filter((part) => part !== null)
+    .map((part) => part.replaceAll(" ", "\u00a0"))
+    .join(", ");
 }
 
 const points = [

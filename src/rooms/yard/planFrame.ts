@@ -23,7 +23,7 @@ export interface PlanFrame {
 }
 
 /** Room for the compass ring, its letters and the handle that rides on it. */
-const outside_px = 40;
+const outside_px = 34;
 /** A lone thin wire without radials still has a yard around it. */
 const leastRadius_m = 1;
 

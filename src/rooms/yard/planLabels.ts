@@ -71,14 +71,13 @@ export function planLabels(
   if (driven) obstacles.push(...boxesAlong(at(driven), end));
   if (driven && reflector) {
     const line = dimensionLine(frame, heading, driven, reflector);
+    const apart_m = Math.hypot(driven.forward_m - reflector.forward_m, driven.left_m - reflector.left_m);
+    // The view from the side says it in wavelengths, too.
+    const narrow = frame.width_px < 340;
     obstacles.push(...boxesAlong(line.from, line.to), ...boxesAlong(at(driven), at(reflector)));
     wishes.push({
       id: "spacing",
-      text: spacingText(
-        Math.hypot(driven.forward_m - reflector.forward_m, driven.left_m - reflector.left_m),
-        plan.frequency_MHz,
-        units,
-      ),
+      text: narrow ? formatQuantity(apart_m, "length_m", units) : spacingText(apart_m, plan.frequency_MHz, units),
       anchor: { x: (line.from.x + line.to.x) / 2, y: (line.from.y + line.to.y) / 2 },
       gap_px: 8,
       prefer: [sideToward(heading + 90), sideToward(heading + 45), sideToward(heading + 135)],
@@ -87,9 +86,10 @@ export function planLabels(
   wishes.push({
     id: "heading",
     text: formatQuantity(heading, "bearing_deg", units),
-    anchor: end,
-    gap_px: 16,
-    prefer: [sideToward(heading + 90), sideToward(heading - 90), sideToward(heading)],
+    // Outside the ring, where it curves away from the text.
+    anchor: onRing(frame, heading, 10),
+    gap_px: 11,
+    prefer: [sideToward(heading + 90), sideToward(heading - 90), sideToward(heading + 45), sideToward(heading - 45)],
   });
   for (const element of plan.elements)
     wishes.push({
@@ -99,14 +99,16 @@ export function planLabels(
       gap_px: dotRadius_px + 6,
       prefer: [sideToward(heading - 90), sideToward(heading - 45), sideToward(heading - 135)],
     });
-  for (const element of plan.elements)
+  // One label speaks for all where all have the same radials.
+  const shown = haveSameRadials(plan.elements) ? plan.elements.slice(0, 1) : plan.elements;
+  for (const element of shown)
     if (element.radials.count > 0)
       wishes.push({
         id: `radials ${element.id}`,
-        text: `${element.radials.count} × ${formatQuantity(element.radials.length_m, "length_m", units)}`,
+        text: `${shown.length < plan.elements.length ? "each " : ""}${element.radials.count} × ${formatQuantity(element.radials.length_m, "length_m", units)}`,
         anchor: rimOf(element),
         gap_px: 4,
-        prefer: [sideToward(heading - 90), sideToward(heading + 90)],
+        prefer: [sideToward(heading - 90), sideToward(heading - 45), sideToward(heading + 90)],
       });
   return { wishes, obstacles };
 
@@ -118,4 +120,10 @@ export function planLabels(
   function rimOf(element: ElementPlan): Point_px {
     return toSheet(frame, heading, element.forward_m, element.left_m + element.radials.length_m);
   }
+}
+
+function haveSameRadials(elements: readonly ElementPlan[]): boolean {
+  return elements.every(
+    ({ radials }) => radials.count === elements[0]!.radials.count && radials.length_m === elements[0]!.radials.length_m,
+  );
 }
