@@ -14,7 +14,7 @@ const single = new Float64Array(PAIR_SIZE);
  *
  * f' the derivative along the wire, Z_i the conductor's internal impedance, G and K from the kernel.
  * Every pair of segments is integrated once and its ramps are handed to all basis functions they belong to, so Z is
- * symmetric to the last bit. With a store, pairs of wires of the same geometry are integrated once, in this
+ * symmetric but for the order in which sums are rounded. With a store, pairs of wires of the same geometry are integrated once, in this
  * matrix and in later ones: a ring of N radials costs N/2 + 1 blocks, and a change of one upright only its own.
  *
  * @param store blocks kept for this kernel; absent: nothing is kept, which is quickest for a few unlike wires
