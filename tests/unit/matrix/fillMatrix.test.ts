@@ -6,6 +6,7 @@ import { freeSpaceKernel } from "../../../engine/kernel/freeSpaceKernel.ts";
 import type { PairKernel } from "../../../engine/kernel/PairKernel.ts";
 import { perfectGroundKernel } from "../../../engine/kernel/perfectGroundKernel.ts";
 import { fillMatrix } from "../../../engine/matrix/fillMatrix.ts";
+import { wireCutKeys, wirePairKey } from "../../../engine/matrix/wirePairKey.ts";
 import { joinWires } from "../../../engine/wires/joinWires.ts";
 import { segmentWires } from "../../../engine/wires/segmentWires.ts";
 
@@ -13,10 +14,10 @@ const frequency_Hz = 7.1e6;
 const k = (2 * Math.PI * frequency_Hz) / C0_mPerS;
 
 /** Two uprights of unlike height on raised radials, and a sloping wire that fits no ring. */
-function twoRings(radials: number): WireInput[] {
+function twoRings(radials: number, step_m = 0.5): WireInput[] {
   const wires: WireInput[] = [];
   [0, -8.4].forEach((x, e) => {
-    const height = 3 + 0.5 * e;
+    const height = 3 + step_m * e;
     wires.push({
       id: `up${e}`,
       from_m: [x, 0, height],
@@ -65,6 +66,26 @@ test.each([
   const kept = fillMatrix(segments, basis, frequency_Hz, counted, new Map());
   expect(largestDifference(plain, kept)).toBeLessThan(1e-9 * largest(plain));
   expect(calls).toBeLessThan(0.55 * plainCalls);
+});
+
+test("a pair met the other way round is read with its roles exchanged", () => {
+  // Two equal fields at one height: each pair between them has its twin, turned half round, with the wires exchanged.
+  const { segments, basis } = prepared(twoRings(6, 0));
+  const plain = fillMatrix(segments, basis, frequency_Hz, freeSpaceKernel(k));
+  const kept = fillMatrix(segments, basis, frequency_Hz, freeSpaceKernel(k), new Map());
+  expect(largestDifference(plain, kept)).toBeLessThan(1e-9 * largest(plain));
+});
+
+test("pairs that differ in one distance only are told apart", () => {
+  const key = (angle: number) => {
+    const { segments } = prepared([
+      { id: "p", from_m: [0, 0, 1], to_m: [2, 0, 1], radius_m: 1e-3, segments: 2 },
+      { id: "q", from_m: [3 * Math.cos(angle), 3 * Math.sin(angle), 1], to_m: [0, 0, 4], radius_m: 1e-3, segments: 2 },
+    ]);
+    return wirePairKey(segments, wireCutKeys(segments), 0, 1);
+  };
+  expect(key(1)).not.toBe(key(1.001));
+  expect(key(1)).toBe(key(-1));
 });
 
 test("a kept store serves a later matrix, and only what moved is integrated again", () => {
