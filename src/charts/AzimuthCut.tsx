@@ -50,7 +50,7 @@ export const AzimuthCut = memo(function AzimuthCut(p: AzimuthCutProps) {
   const where = bearingText(p.marker_deg);
   const said = readings.map((r) => `${r.name} ${figure(r.gain_dBi, 1)} dBi`).join(", ");
   const live = p.traces.find((t) => t.role === "live")?.readout ?? null;
-  const worst = useMemo(() => (live ? worstBehind(live.azimuthCut, rearSector_deg) : null), [live, rearSector_deg]);
+  const worst = useMemo(() => (live ? worstBehind(live.azimuthCut, rearSector_deg) : []), [live, rearSector_deg]);
   const rear = rearWords(live, worst, rearSector_deg, heading_deg);
 
   return (

@@ -22,7 +22,8 @@ interface Props {
   readonly rearSector_deg: number;
   readonly outer_dBi: number;
   readonly marker_deg: number;
-  readonly worst: LoudDirection | null;
+  /** The loudest directions behind: one, or one to either side. */
+  readonly worst: readonly LoudDirection[];
   /** Id for the hatching. */
   readonly hatch: string;
 }
@@ -38,8 +39,8 @@ export function AzimuthDrawing(p: Props) {
     () => azimuthMarks({ layout, outer_dBi, text_px, heading_deg, rearSector_deg }),
     [layout, outer_dBi, text_px, heading_deg, rearSector_deg],
   );
-  const worstAt: Spot | null = useMemo(
-    () => (worst ? layout.point(worst.azimuth_deg, worst.gain_dBi) : null),
+  const worstAt: readonly Spot[] = useMemo(
+    () => worst.map((w) => layout.point(w.azimuth_deg, w.gain_dBi)),
     [worst, layout],
   );
   const drawn = useMemo(
@@ -48,7 +49,7 @@ export function AzimuthDrawing(p: Props) {
         traces.flatMap((t) => (t.readout ? [{ ...t, points: cutPoints(t.readout.azimuthCut, layout.point) }] : [])),
         {
           text_px,
-          keepOut: worstAt ? [...sheet.keepOut, about(worstAt, 8)] : sheet.keepOut,
+          keepOut: [...sheet.keepOut, ...worstAt.map((w) => about(w, 8))],
           frame: { x: 2, y: 2, width: layout.width - 4, height: layout.height - 4 },
           hub: layout.hub,
           liveFirst,
@@ -73,6 +74,9 @@ export function AzimuthDrawing(p: Props) {
       {sheet.rules.map((r) => (
         <path key={r.id} className="tr-grid" d={r.d} />
       ))}
+      {sheet.spokes.map((r) => (
+        <path key={r.id} className="tr-spoke" d={r.d} />
+      ))}
       <path className="ac-beam" d={sheet.beam} />
       <MarkText marks={sheet.marks} />
       {live?.role === "live" && (
@@ -83,7 +87,9 @@ export function AzimuthDrawing(p: Props) {
         className="tr-marker"
         d={`M${foot[0].toFixed(1)},${foot[1].toFixed(1)}L${end[0].toFixed(1)},${end[1].toFixed(1)}`}
       />
-      {worstAt && <path className="ac-worst" d={`M${worstAt[0].toFixed(1)},${worstAt[1].toFixed(1)}m0,-6l6,10h-12Z`} />}
+      {worstAt.map(([x, y]) => (
+        <path key={x} className="ac-worst" d={`M${x.toFixed(1)},${y.toFixed(1)}m0,-6l6,10h-12Z`} />
+      ))}
       <TraceLabels drawn={drawn} />
       {traces.toReversed().map((t) => {
         const gain = t.readout ? readCut(t.readout.azimuthCut, azimuth) : Number.NaN;

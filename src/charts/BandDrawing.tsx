@@ -38,9 +38,12 @@ export function BandDrawing(p: Props) {
   );
   const { drawn, notes } = useMemo(() => {
     const pointed = curves.map((c) => ({ ...c, points: c.curve.map((s) => layout.point(s.frequency_MHz, s.value)) }));
-    const lines = pointed.map((c) => c.points);
+    const upright = (f: number) => [[layout.x(f), plot.y] as const, [layout.x(f), foot] as const];
+    const edges = [upright(band.from_MHz), upright(band.to_MHz)];
+    const lines = [...pointed.map((c) => c.points), ...edges];
     const notes = bandNotes({ layout, quantity, text_px, facts, lines, keepOut: sheet.keepOut });
     const drawn = drawTraces(pointed, {
+      fixed: edges,
       text_px,
       keepOut: [
         ...sheet.keepOut,
@@ -53,7 +56,7 @@ export function BandDrawing(p: Props) {
       pinFirst,
     });
     return { drawn, notes };
-  }, [curves, facts, layout, quantity, text_px, sheet, plot, foot]);
+  }, [curves, facts, layout, quantity, text_px, sheet, plot, foot, band]);
   const feedOf = new Map(curves.map((c) => [c.id, c.feed]));
   const marker_x = layout.x(p.marker_MHz);
 

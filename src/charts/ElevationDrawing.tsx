@@ -33,10 +33,21 @@ const pinFirst = [0.8, 0.74, 0.86, 0.68, 0.91, 0.62, 0.56, 0.2, 0.26, 0.14, 0.32
 /** The picture of an elevation cut, from the ground up: path, rings, masts, pins, live design, names, marker. */
 export function ElevationDrawing(p: Props) {
   const { layout, text_px, traces, form, stretched, outer_dBi, heading_deg, path } = p;
-  const sheet = useMemo(
-    () => elevationMarks({ layout, form, stretched, outer_dBi, text_px, heading_deg, path }),
-    [layout, form, stretched, outer_dBi, text_px, heading_deg, path],
+  const { hub, reach, ground_y, plot } = layout;
+  const isPolar = form === "polar";
+  const masts = useMemo(
+    () => (isPolar ? mastLines(p.masts, hub, Math.min(30, reach * 0.16), reach * 0.3) : []),
+    [p.masts, isPolar, hub, reach],
   );
+  const sheet = useMemo(() => {
+    const taken = masts.map(({ tip, foot }) => ({
+      x: tip[0] - 5,
+      y: tip[1] - 5,
+      width: 10,
+      height: foot[1] - tip[1] + 5,
+    }));
+    return elevationMarks({ layout, form, stretched, outer_dBi, text_px, heading_deg, path, taken });
+  }, [layout, form, stretched, outer_dBi, text_px, heading_deg, path, masts]);
   const drawn = useMemo(
     () =>
       drawTraces(
@@ -53,9 +64,6 @@ export function ElevationDrawing(p: Props) {
     [traces, layout, text_px, sheet],
   );
   const live = drawn.at(-1);
-  const { hub, reach, ground_y, plot } = layout;
-  const isPolar = form === "polar";
-  const masts = isPolar ? mastLines(p.masts, hub, Math.min(30, reach * 0.16), reach * 0.3) : [];
   const foot = layout.point(p.marker_deg, outer_dBi - 1000);
   const end = layout.point(p.marker_deg, outer_dBi);
 
@@ -66,6 +74,9 @@ export function ElevationDrawing(p: Props) {
       ))}
       {sheet.rules.map((r) => (
         <path key={r.id} className="tr-grid" d={r.d} />
+      ))}
+      {sheet.spokes.map((r) => (
+        <path key={r.id} className="tr-spoke" d={r.d} />
       ))}
       <path
         className="tr-axis"

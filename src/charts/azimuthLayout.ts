@@ -32,8 +32,8 @@ const tallest_px = 240;
 
 /** A disc with room for bearings round it. */
 export function azimuthPolar({ width_px, text_px, outer_dBi, heading_deg }: Asked): AzimuthLayout {
-  const margin = 2.9 * text_px;
-  const above = 1.7 * text_px;
+  const margin = 3.4 * text_px;
+  const above = 1.9 * text_px;
   const reach = Math.max(40, Math.min((width_px - 2 * margin) / 2, widest_px));
   const hub: Spot = [width_px / 2, above + reach];
   const radius = gainScale(outer_dBi, reach);

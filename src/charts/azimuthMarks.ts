@@ -10,6 +10,7 @@ import { compassSlice } from "./slicePath.ts";
 
 export interface AzimuthMarks {
   readonly rules: readonly { readonly id: string; readonly d: string }[];
+  readonly spokes: readonly { readonly id: string; readonly d: string }[];
   /** The sector behind that should be quiet. */
   readonly rear: readonly string[];
   /** The line along the beam. */
@@ -37,11 +38,12 @@ export function azimuthMarks(a: Asked): AzimuthMarks {
 function polarMarks({ layout, outer_dBi, text_px, heading_deg, rearSector_deg }: Asked): AzimuthMarks {
   const { hub, reach } = layout;
   const rules: { id: string; d: string }[] = [];
+  const spokes: { id: string; d: string }[] = [];
   const marks: Mark[] = [];
 
   // The beam's own bearing is numbered first; a wind that stands in its way gives up its place.
   const put = (bearing: number, text: string, kind: Mark["kind"]) => {
-    const [x, y] = compassPoint(hub, bearing, reach + 0.6 * text_px);
+    const [x, y] = compassPoint(hub, bearing, reach + 0.85 * text_px);
     const across = x - hub[0];
     const side = Math.abs(across) < 0.3 * reach ? "middle" : across > 0 ? "start" : "end";
     const lift = side === "middle" ? Math.sign(y - hub[1]) * 0.4 * text_px : 0;
@@ -65,11 +67,12 @@ function polarMarks({ layout, outer_dBi, text_px, heading_deg, rearSector_deg }:
   for (let b = 0; b < 360; b += 30) {
     const from = compassPoint(hub, b, reach * 0.2);
     const to = compassPoint(hub, b, reach + 4);
-    rules.push({ id: `s${b}`, d: `M${px(from[0])},${px(from[1])}L${px(to[0])},${px(to[1])}` });
+    spokes.push({ id: `s${b}`, d: `M${px(from[0])},${px(from[1])}L${px(to[0])},${px(to[1])}` });
   }
   const tip = compassPoint(hub, heading_deg, reach + 4);
   return {
     rules,
+    spokes,
     rear: rearSector_deg > 0 ? [compassSlice(hub, reach, heading_deg + 180, Math.min(rearSector_deg, 359.9))] : [],
     beam: `M${px(hub[0])},${px(hub[1])}L${px(tip[0])},${px(tip[1])}`,
     ...fitMarks(marks, text_px, layout.width),
@@ -80,6 +83,7 @@ function rectangularMarks({ layout, outer_dBi, text_px, heading_deg, rearSector_
   const { plot, hub } = layout;
   const foot = hub[1];
   const rules: { id: string; d: string }[] = [];
+  const spokes: { id: string; d: string }[] = [];
   const marks: Mark[] = [];
   for (const gain of [...ringLevels(outer_dBi), floor_dBi(outer_dBi)]) {
     const y = layout.point(0, gain)[1];
@@ -108,6 +112,7 @@ function rectangularMarks({ layout, outer_dBi, text_px, heading_deg, rearSector_
   const box = (x: number) => `M${px(x)},${px(plot.y)}h${px(half)}v${px(plot.height)}h${px(-half)}Z`;
   return {
     rules,
+    spokes,
     rear: half > 0 ? [box(plot.x), box(plot.x + plot.width - half)] : [],
     beam: `M${px(hub[0])},${px(foot)}V${px(plot.y)}`,
     ...fitMarks(marks, text_px, layout.width),

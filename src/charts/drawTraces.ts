@@ -11,6 +11,8 @@ interface Setting {
   readonly text_px: number;
   readonly frame: Box;
   readonly keepOut: readonly Box[];
+  /** Lines that are no traces and that names keep off as well. */
+  readonly fixed?: readonly (readonly Spot[])[];
   /** Labels step away from here first. */
   readonly hub: Spot;
   /** Where along a line (0 its first point .. 1 its last) a name is tried, in order. */
@@ -28,7 +30,7 @@ export function drawTraces(traces: readonly PointedTrace[], s: Setting): DrawnTr
       height: s.text_px * 1.2,
       anchors: lineAnchors(t.points, s.hub, t.role === "live" ? s.liveFirst : turned(s.pinFirst, t.style * 2)),
     })),
-    lines: traces.map((t) => thinned(t.points, 120)),
+    lines: [...traces.map((t) => thinned(t.points, 120)), ...(s.fixed ?? [])],
     keepOut: s.keepOut,
     frame: s.frame,
   });

@@ -35,7 +35,7 @@ const tallest_px = 270;
 
 /** A half circle standing on the ground line, with room for angle numbers round it and a line of words below. */
 export function elevationPolar({ width_px, text_px, outer_dBi, map }: Asked): ElevationLayout {
-  const side = 2.6 * text_px;
+  const side = 3.2 * text_px;
   const top = 1.7 * text_px;
   const reach = Math.max(40, Math.min((width_px - 2 * side) / 2, tallest_px));
   const hub: Spot = [width_px / 2, top + reach];

@@ -14,6 +14,7 @@ import { slicePath } from "./slicePath.ts";
 /** The sheet a cut is drawn on: rules, numbers, words, and the shapes that carry the path. */
 export interface ElevationMarks {
   readonly rules: readonly { readonly id: string; readonly d: string }[];
+  readonly spokes: readonly { readonly id: string; readonly d: string }[];
   readonly wedges: readonly string[];
   readonly marks: readonly Mark[];
   /** Boxes of all marks, for names to keep out of. */
@@ -28,6 +29,8 @@ interface Asked {
   readonly text_px: number;
   readonly heading_deg: number;
   readonly path: PathBand;
+  /** Where something stands already. */
+  readonly taken: readonly Box[];
 }
 
 /** Lays out rings or rules with their numbers, the angles, the words under the ground line and the path's wedge. */
@@ -37,6 +40,7 @@ export function elevationMarks(a: Asked): ElevationMarks {
   const { hub, reach, width, ground_y, plot } = layout;
   const map = elevationMap(a.stretched);
   const rules: { id: string; d: string }[] = [];
+  const spokes: { id: string; d: string }[] = [];
   const marks: Mark[] = [];
 
   for (const gain of ringLevels(outer_dBi)) {
@@ -70,12 +74,12 @@ export function elevationMarks(a: Asked): ElevationMarks {
   );
   for (const e of [own, ...standing]) {
     const kind = e === own ? ("path" as const) : ("number" as const);
-    for (const at of [e, 180 - e]) {
+    for (const at of e === 90 ? [90] : [e, 180 - e]) {
       const s = map.toScreen(at);
       if (polar) {
-        const [x, y] = polarPoint(hub, s, reach + 0.55 * text_px);
+        const [x, y] = polarPoint(hub, s, reach + 0.85 * text_px);
         marks.push({ id: `a${at}`, text: `${e}°`, x, y, side: s < 90 ? "start" : "end", kind });
-        if (kind === "number") rules.push({ id: `a${at}`, d: spoke(hub, s, reach) });
+        if (kind === "number") spokes.push({ id: `a${at}`, d: spoke(hub, s, reach) });
       } else {
         const x = layout.point(at, outer_dBi)[0];
         marks.push({ id: `a${at}`, text: `${e}°`, x, y: ground_y + 0.9 * text_px, side: "middle", kind });
@@ -124,7 +128,7 @@ export function elevationMarks(a: Asked): ElevationMarks {
     return `M${px(x0)},${px(ground_y)}v${px(-reach)}H${px(layout.point(from!, outer_dBi)[0])}V${px(ground_y)}Z`;
   });
 
-  return { rules, wedges, ...fitMarks(marks, text_px, width) };
+  return { rules, spokes, wedges, ...fitMarks(marks, text_px, width, a.taken) };
 }
 
 const px = (n: number) => n.toFixed(1);

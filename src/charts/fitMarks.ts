@@ -2,10 +2,15 @@ import type { Mark } from "./Mark.ts";
 import { type Box, boxesTouch } from "./placeLabels.ts";
 import { textWidth_px } from "./textWidth.ts";
 
-/** The marks that fit, each with the box it takes: one that leaves the drawing's sides or covers an earlier one is dropped. */
-export function fitMarks(marks: readonly Mark[], text_px: number, width: number): { marks: Mark[]; keepOut: Box[] } {
+/** The marks that fit, each with the box it takes: one that leaves the drawing's sides or covers an earlier one or what is `taken` is dropped. */
+export function fitMarks(
+  marks: readonly Mark[],
+  text_px: number,
+  width: number,
+  taken: readonly Box[] = [],
+): { marks: Mark[]; keepOut: Box[] } {
   const kept: Mark[] = [];
-  const keepOut: Box[] = [];
+  const keepOut: Box[] = [...taken];
   for (const m of marks) {
     const w = textWidth_px(m.text, text_px);
     const x = m.side === "middle" ? m.x - w / 2 : m.side === "end" ? m.x - w : m.x;

@@ -65,7 +65,7 @@ function firstFree(label: LabelRequest, scene: LabelScene, taken: readonly Box[]
         width: label.width,
         height: label.height,
       };
-      if (!isInside(box, scene.frame) || taken.some((t) => boxesTouch(box, t))) continue;
+      if (!isInside(box, scene.frame) || taken.some((t) => boxesTouch(grown(box, 2), t))) continue;
       const wide = grown(box, clear);
       if (!scene.lines.some((points) => lineTouches(points, wide))) return box;
     }

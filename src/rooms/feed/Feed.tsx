@@ -54,7 +54,7 @@ export function Feed() {
     <div className="feed">
       <FeedPoints fed={fed} readout={readout} frequency={`${megahertz(drawn.frequency_MHz)} MHz`} stale={stale} />
       <div className="feed-tools">
-        <Switch
+        <Switch<View>
           label="view"
           isLabelShown={false}
           choices={[
@@ -65,7 +65,7 @@ export function Feed() {
           onChange={setView}
         />
         {view === "swr" && (
-          <Switch
+          <Switch<`${SwrTop}`>
             label="SWR up to"
             isLabelShown={false}
             choices={[

@@ -44,17 +44,17 @@ export function Sky() {
   return (
     <div className="sky">
       <div className="sky-tools">
-        <Switch
+        <Switch<CutForm>
           label="form"
           isLabelShown={false}
           choices={[
             { value: "polar", label: "polar" },
-            { value: "rectangular", label: "straight" },
+            { value: "rectangular", label: "rectangular" },
           ]}
           value={form}
           onChange={setForm}
         />
-        <Switch
+        <Switch<"true" | "stretched">
           label="elevations"
           isLabelShown={false}
           choices={[
