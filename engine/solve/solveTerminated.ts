@@ -6,7 +6,7 @@ import { type FarGround, makeFarField } from "../fields/makeFarField.ts";
 import { radiatedPower } from "../fields/radiatedPower.ts";
 import type { Note } from "../result.ts";
 import type { Segments } from "../wires/Segments.ts";
-import { SHORTEST_SEGMENT_RADII } from "../wires/segmentWires.ts";
+import { SHORTEST_SEGMENT_RADII } from "../wires/segmentCounts.ts";
 import { auditPower } from "./auditPower.ts";
 import { combineStates } from "./combineStates.ts";
 import { conductorLoss } from "./conductorLoss.ts";

@@ -2,16 +2,10 @@ import type { PortInput, WireInput } from "../contract.ts";
 import { crowdedCuts } from "./crowdedCuts.ts";
 import { internalImpedance } from "./internalImpedance.ts";
 import type { Segments } from "./Segments.ts";
+import { SHORTEST_SEGMENT_RADII, segmentCounts } from "./segmentCounts.ts";
 import type { WireGraph } from "./WireGraph.ts";
 
-/** Segments per wavelength where the engine chooses. */
-export const SEGMENTS_PER_WAVELENGTH = 240;
-/** … and the coarsest it goes to keep a large problem within UNKNOWNS_SOUGHT. */
-const COARSEST_PER_WAVELENGTH = 40;
-const UNKNOWNS_SOUGHT = 1200;
-/** The reduced kernel holds down to an average segment of four radii … */
-export const SHORTEST_SEGMENT_RADII = 4;
-/** … while the few crowded at the ends may go down to this many. */
+/** The few segments crowded at the ends may go down to this many radii, below SHORTEST_SEGMENT_RADII. */
 const SHORTEST_END_RADII = 2.5;
 
 export interface Meshed {
@@ -25,9 +19,8 @@ export interface Meshed {
 /**
  * Cuts wires into segments, crowded towards the ends, so that every port lies on a node.
  *
- * A wire whose count is given keeps it. Otherwise it gets SEGMENTS_PER_WAVELENGTH, at least twelve, fewer where
- * segments would be shorter than four radii, and in large problems down to a sixth of that density.
- * A port inside a wire at fraction p splits it into two runs of about p and 1 − p of the count.
+ * Counts are those of segmentCounts. A port inside a wire at fraction p splits it into two runs of about p and 1 − p of
+ * the count; where the engine chose the count, rounding up does not take a run below SHORTEST_SEGMENT_RADII.
  */
 export function segmentWires(
   wires: readonly WireInput[],
@@ -39,13 +32,7 @@ export function segmentWires(
   const lengthOf = wires.map((w) =>
     Math.hypot(w.to_m[0] - w.from_m[0], w.to_m[1] - w.from_m[1], w.to_m[2] - w.from_m[2]),
   );
-  const total = lengthOf.reduce((a, b) => a + b, 0) / wavelength_m;
-  const density = Math.min(SEGMENTS_PER_WAVELENGTH, Math.max(COARSEST_PER_WAVELENGTH, UNKNOWNS_SOUGHT / total));
-  const countOf = wires.map((wire, w) => {
-    if (wire.segments !== undefined) return wire.segments;
-    const thickest = Math.floor(lengthOf[w]! / (SHORTEST_SEGMENT_RADII * wire.radius_m));
-    return Math.max(2, Math.min(thickest, Math.max(12, Math.ceil((lengthOf[w]! / wavelength_m) * density))));
-  });
+  const countOf = segmentCounts(wires, wavelength_m);
 
   const start: number[] = [];
   const tangent: number[] = [];
@@ -80,7 +67,11 @@ export function segmentWires(
     for (let r = 0; r + 1 < edges.length; r++) {
       const from = edges[r]!;
       const to = edges[r + 1]!;
-      const n = Math.max(1, Math.round(countOf[w]! * (to - from)));
+      const fits =
+        wire.segments === undefined
+          ? Math.floor((L * (to - from)) / (SHORTEST_SEGMENT_RADII * wire.radius_m))
+          : Number.POSITIVE_INFINITY;
+      const n = Math.max(1, Math.min(fits, Math.round(countOf[w]! * (to - from))));
       shortest_radii = Math.min(shortest_radii, (L * (to - from)) / (n * wire.radius_m));
       const cuts = crowdedCuts(n, (SHORTEST_END_RADII * wire.radius_m) / (L * (to - from)));
       for (let i = 0; i + 1 < cuts.length; i++) {

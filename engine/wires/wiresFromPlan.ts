@@ -1,7 +1,7 @@
 import { C0_mPerS } from "../constants.ts";
 import type { ElementPlan, Plan, PortInput, RadialScreen, WireInput, WireProblem } from "../contract.ts";
 import { failed, ok, type Problem, type Result } from "../result.ts";
-import { SHORTEST_SEGMENT_RADII } from "./segmentWires.ts";
+import { SHORTEST_SEGMENT_RADII } from "./segmentCounts.ts";
 
 /**
  * Segments per wavelength of an upright in the soil preview. A third fewer than elsewhere: the impedance moves by 0.1 ohm,
