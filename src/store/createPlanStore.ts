@@ -45,10 +45,9 @@ export function createPlanStore(initial: SavedPlan) {
       edit(change, label, mergeKey) {
         const plan = change(get().plan);
         if (plan === get().plan) return;
-        if (mergeKey !== undefined && mergeKey === openKey) {
-          future = [];
-          show(plan);
-        } else step(plan, label);
+        // A key is open only straight after an edit: there is nothing to redo that a merged edit would have to drop.
+        if (mergeKey !== undefined && mergeKey === openKey) show(plan);
+        else step(plan, label);
         openKey = mergeKey ?? null;
       },
 

@@ -1,10 +1,10 @@
 import { useStore } from "zustand";
 import { createPlanStore } from "./createPlanStore.ts";
+import { demoPlan } from "./demoPlan.ts";
 import type { PlanHistory } from "./PlanHistory.ts";
-import { startingPlan } from "./startingPlan.ts";
 
 /** The page's one plan store, for code outside React. */
-export const planStore = createPlanStore(startingPlan);
+export const planStore = createPlanStore(demoPlan);
 
 /**
  * Reads the plan store: `usePlan((s) => s.plan.elements)`. Select narrowly. Actions never change, so

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { withSpacing } from "../../../engine/index.ts";
 import { createPlanStore, longestHistory } from "../../../src/store/createPlanStore.ts";
-import { startingPlan } from "../../../src/store/startingPlan.ts";
+import { demoPlan } from "../../../src/store/demoPlan.ts";
 
 const fresh = () => {
-  const store = createPlanStore(startingPlan);
+  const store = createPlanStore(demoPlan);
   const now = () => store.getState();
   const title = (text: string, key?: string) =>
     now().edit((plan) => ({ ...plan, title: text }), `call it ${text}`, key);
@@ -17,7 +17,7 @@ describe("undo", () => {
     for (const spacing_m of [8, 7.5, 7, 6.5])
       now().edit((plan) => withSpacing(plan, spacing_m), "move the reflector", "drag");
     now().undo();
-    expect(now().plan).toBe(startingPlan);
+    expect(now().plan).toBe(demoPlan);
     expect(now().canUndo).toBe(false);
   });
 
@@ -41,7 +41,7 @@ describe("undo", () => {
       now().undo();
       seen.push(now().plan.title);
     }
-    expect(seen).toEqual(["c", "b", "a", startingPlan.title]);
+    expect(seen).toEqual(["c", "b", "a", demoPlan.title]);
   });
 
   test("after an undo the same key starts a new step and does not melt into the old one", () => {
@@ -108,7 +108,7 @@ test("the verdict always belongs to the plan beside it", () => {
 test("opening another plan can be undone", () => {
   const { now, title } = fresh();
   title("mine");
-  now().open({ ...startingPlan, title: "theirs" });
+  now().open({ ...demoPlan, title: "theirs" });
   now().undo();
   expect(now().plan.title).toBe("mine");
 });

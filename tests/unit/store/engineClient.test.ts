@@ -1,14 +1,14 @@
 import { describe, expect, test } from "vitest";
+import { demoPlan } from "../../../src/store/demoPlan.ts";
 import { readoutRequest } from "../../../src/store/readoutRequest.ts";
-import { startingPlan } from "../../../src/store/startingPlan.ts";
 import type { EngineAsk } from "../../../src/worker/EngineMessage.ts";
 import { engineClient } from "../../../src/worker/engineClient.ts";
 import { heldWorkers } from "./heldWorker.ts";
 
 const ask = (title: string): EngineAsk => ({
   kind: "readouts",
-  plans: [{ ...startingPlan, title, ground: { kind: "perfect" } }],
-  request: readoutRequest(startingPlan),
+  plans: [{ ...demoPlan, title, ground: { kind: "perfect" } }],
+  request: readoutRequest(demoPlan),
 });
 
 function setUp() {

@@ -3,16 +3,16 @@ import { createStore } from "zustand/vanilla";
 import { readPlan, type SavedPlan, withoutReflector, withSpacing } from "../../../engine/index.ts";
 import type { Answer } from "../../../src/store/Answer.ts";
 import { createPlanStore } from "../../../src/store/createPlanStore.ts";
+import { demoPlan } from "../../../src/store/demoPlan.ts";
 import { followPlan } from "../../../src/store/followPlan.ts";
 import { readoutRequest } from "../../../src/store/readoutRequest.ts";
-import { startingPlan } from "../../../src/store/startingPlan.ts";
 import { heldWorkers } from "./heldWorker.ts";
 
 /** Over perfect ground, where a solve is quick. */
 const plan: SavedPlan = {
-  ...startingPlan,
+  ...demoPlan,
   ground: { kind: "perfect" },
-  pins: startingPlan.pins!.map((pin) => ({ ...pin, plan: { ...pin.plan, ground: { kind: "perfect" } } })),
+  pins: demoPlan.pins!.map((pin) => ({ ...pin, plan: { ...pin.plan, ground: { kind: "perfect" } } })),
 };
 
 function setUp() {

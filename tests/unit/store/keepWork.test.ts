@@ -1,12 +1,12 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { readPlanFile, withSpacing, writePlanFile } from "../../../engine/index.ts";
 import { createPlanStore } from "../../../src/store/createPlanStore.ts";
+import { demoPlan } from "../../../src/store/demoPlan.ts";
 import { keepWork } from "../../../src/store/keepWork.ts";
 import { openPlan } from "../../../src/store/openPlan.ts";
 import { readSettings } from "../../../src/store/readSettings.ts";
 import { restoreWork } from "../../../src/store/restoreWork.ts";
 import { shelf } from "../../../src/store/shelf.ts";
-import { startingPlan } from "../../../src/store/startingPlan.ts";
 
 /** Storage in memory that can be full or switched off, as browsers' can. */
 function storage() {
@@ -28,14 +28,14 @@ function storage() {
 }
 
 const key = "hindwire.v1.plan";
-const newer = JSON.stringify({ ...startingPlan, version: 2, novelty: { kept: true } });
+const newer = JSON.stringify({ ...demoPlan, version: 2, novelty: { kept: true } });
 
 beforeEach(() => void vi.useFakeTimers());
 afterEach(() => void vi.useRealTimers());
 
 function setUp() {
   const { held, state, shelf: ours } = storage();
-  const plans = createPlanStore(startingPlan);
+  const plans = createPlanStore(demoPlan);
   const troubles: string[] = [];
   const keeper = keepWork(plans, ours, (why) => troubles.push(why));
   const rename = (title: string) => plans.getState().edit((plan) => ({ ...plan, title }), "rename");
@@ -136,7 +136,7 @@ describe("what this page cannot read", () => {
 
   test("a plan of the right version with a field of the wrong type is not let onto the page", () => {
     const { held, ours } = setUp();
-    held.set(key, JSON.stringify({ ...startingPlan, elements: "two" }));
+    held.set(key, JSON.stringify({ ...demoPlan, elements: "two" }));
     expect(restoreWork(ours).plan).toBeNull();
   });
 });
@@ -145,7 +145,7 @@ describe("opening something else", () => {
   test("keeps the work it replaces as an undo step and on the shelf", () => {
     const { held, ours, plans, rename } = setUp();
     rename("mine");
-    const theirs = { ...startingPlan, title: "theirs" };
+    const theirs = { ...demoPlan, title: "theirs" };
     expect(openPlan(plans.getState(), ours, readPlanFile(writePlanFile(theirs)), "open a file")).toBe(true);
     expect(plans.getState().plan.title).toBe("theirs");
     expect(held.get("hindwire.v1.earlier")).toContain("mine");
@@ -156,7 +156,7 @@ describe("opening something else", () => {
   test("a file that cannot be read changes nothing", () => {
     const { held, ours, plans } = setUp();
     expect(openPlan(plans.getState(), ours, readPlanFile("{"), "open a file")).toBe(false);
-    expect(plans.getState().plan).toBe(startingPlan);
+    expect(plans.getState().plan).toBe(demoPlan);
     expect(held.size).toBe(0);
   });
 });
