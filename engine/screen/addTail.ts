@@ -1,10 +1,12 @@
 import type { Complex } from "../contract.ts";
 import { gaussLaguerre } from "../quad/gaussLaguerre.ts";
 import { COS_TABLE, SIN_TABLE, STEP_RAD, STEPS_PER_RAD } from "../special/expTable.ts";
+import { addProducts } from "./addProducts.ts";
+import { addSlopingField, type GroundPoint } from "./addSlopingField.ts";
+import type { Fineness } from "./Fineness.ts";
 import type { GroundFrame } from "./frameGround.ts";
-import { type Fineness, ringDirections } from "./placePoints.ts";
+import { ringDirections } from "./ringDirections.ts";
 import type { ScreenInput } from "./ScreenInput.ts";
-import { addSlopingField, type GroundPoint } from "./slopingField.ts";
 import type { UprightField } from "./uprightField.ts";
 
 /** Nodes of a line that serve the tail in place of its own: Lagrange points over the squares of the heights. */
@@ -60,27 +62,6 @@ export function addTail(
       const aRe = w * down;
       const aIm = -w * frame.tailRadius;
       addProducts(dz, h, states, aRe * zRe - aIm * zIm, aRe * zIm + aIm * zRe);
-    }
-  }
-}
-
-/** dz_mn += weight · H_m·H_n for m ≤ n, h as states × (Re Hx, Im Hx, Re Hy, Im Hy). */
-export function addProducts(dz: Float64Array, h: Float64Array, states: number, wRe: number, wIm: number): void {
-  for (let m = 0; m < states; m++) {
-    const xRe = h[4 * m]!;
-    const xIm = h[4 * m + 1]!;
-    const yRe = h[4 * m + 2]!;
-    const yIm = h[4 * m + 3]!;
-    for (let n = m; n < states; n++) {
-      const uRe = h[4 * n]!;
-      const uIm = h[4 * n + 1]!;
-      const vRe = h[4 * n + 2]!;
-      const vIm = h[4 * n + 3]!;
-      const re = xRe * uRe - xIm * uIm + (yRe * vRe - yIm * vIm);
-      const im = xRe * uIm + xIm * uRe + (yRe * vIm + yIm * vRe);
-      const at = 2 * (m * states + n);
-      dz[at] = dz[at]! + wRe * re - wIm * im;
-      dz[at + 1] = dz[at + 1]! + wRe * im + wIm * re;
     }
   }
 }

@@ -94,7 +94,7 @@ export function frameGround(input: ScreenInput, centres: readonly Centre[]): Gro
         height = Math.max(height, end[3 * i + 2]!);
       }
   const wavelength = (2 * Math.PI) / input.k_radPerM;
-  const cellRadius = Math.max(1.05 * reach, 1.6 * centreReach, 1e-3 * wavelength);
+  const cellRadius = Math.max(1.05 * reach, 1.6 * centreReach, 0.1 * wavelength);
   return {
     originX,
     originY,

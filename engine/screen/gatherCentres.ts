@@ -30,7 +30,8 @@ export function gatherCentres(input: ScreenInput): Centre[] {
   }
   for (const screen of input.screens) {
     const place = at(screen.x_m, screen.y_m);
-    if (screen.count > 0) place.perfect_m = Math.max(place.perfect_m, perfectRadius_m(screen));
+    if (screen.count > 0)
+      place.perfect_m = Math.max(place.perfect_m, Math.min(perfectRadius_m(screen), screen.length_m));
   }
   const s = input.sloping;
   for (let i = 0; s && i < s.radius_m.length; i++)

@@ -2,8 +2,12 @@ import { MU0_HPerM } from "../constants.ts";
 import type { Complex, RadialScreen } from "../contract.ts";
 import { gaussLegendre } from "../quad/gaussLegendre.ts";
 import { cellPanels } from "./cellPanels.ts";
+import { cutRay } from "./cutRay.ts";
+import type { Fineness } from "./Fineness.ts";
 import type { GroundFrame } from "./frameGround.ts";
 import type { Centre } from "./gatherCentres.ts";
+import { type RadialScales, radialScales } from "./radialScales.ts";
+import { ringDirections } from "./ringDirections.ts";
 import { sheetReactance } from "./surfaceAdmittance.ts";
 
 /** Quadrature points on the ground in world coordinates; `re` and `im` are the weight times the surface impedance. */
@@ -14,31 +18,6 @@ export interface PlanePoints {
   re: Float64Array;
   im: Float64Array;
 }
-
-/** How finely the ground is covered; the defaults are the measured compromise, larger values serve as a check. */
-export interface Fineness {
-  /** Points per radian of direction within a panel, and the least number. */
-  readonly perRadian: number;
-  readonly leastAngle: number;
-  /** Points per interval along a ray: least number, more per radian of phase and per e-fold of distance. */
-  readonly leastRay: number;
-  readonly perPhase: number;
-  readonly perFold: number;
-  /** Points along the complex tail. */
-  readonly tail: number;
-  /** Directions of the rings and the tail over half a turn: this many and 2 per radian of the array's extent. */
-  readonly ringAngles: number;
-}
-
-export const usualFineness: Fineness = {
-  perRadian: 4,
-  leastAngle: 3,
-  leastRay: 3,
-  perPhase: 1,
-  perFold: 1,
-  tail: 6,
-  ringAngles: 8,
-};
 
 /** Surface impedance of soil and radials at one place, as the loops below need it. */
 interface Surface {
@@ -80,12 +59,13 @@ export function placePoints(
         return { ...s, fx: dx * frame.cos + dy * frame.sin, fy: dy * frame.cos - dx * frame.sin };
       }),
   };
-  const cuts = new Float64Array(2 * frame.edges.length + 4);
+  const cuts = new Float64Array(2 * frame.edges.length + 6);
 
   for (let i = 0; i < centres.length; i++) {
     const ox = frame.x[i]!;
     const oy = frame.y[i]!;
     const panels = cellPanels(frame, i);
+    const scales = radialScales(centres[i]!, screens, soil, surface.omegaMu, k);
     for (let p = 0; p + 1 < panels.length; p++) {
       const from = panels[p]!;
       const width = panels[p + 1]! - from;
@@ -96,9 +76,9 @@ export function placePoints(
         const c = Math.cos(phi);
         const s = Math.sin(phi);
         const weight = (frame.mirrored ? 2 : 1) * width * rule.weight[q]!;
-        const count = cutRay(cuts, frame, i, c, s, centres[i]!.inner_m);
+        const count = cutRay(cuts, frame, i, c, s, centres[i]!.inner_m, scales);
         for (let j = 0; j + 1 < count; j++) {
-          const mode = j > 0 ? "plain" : centres[i]!.bare && centres[i]!.inner_m > 0 ? "folds" : "square";
+          const mode = pieceMode(centres[i]!, j === 0, cuts[j + 1]!, scales);
           addPiece(out, frame, surface, ox, oy, c, s, cuts[j]!, cuts[j + 1]!, mode, weight, k, fineness);
         }
       }
@@ -108,13 +88,14 @@ export function placePoints(
   return out;
 }
 
-/** Directions over half a turn that rings and tail use: equal steps, which converge fastest on a closed circle. */
-export function ringDirections(frame: GroundFrame, k: number, fineness: Fineness): number {
-  if (frame.round) return 1;
-  let reach = 0;
-  for (let i = 0; i < frame.x.length; i++) reach = Math.max(reach, Math.sqrt(frame.x[i]! ** 2 + frame.y[i]! ** 2));
-  return fineness.ringAngles + Math.ceil(2 * k * reach);
+/** How the points of a piece are spread: its first one may start where Z_s is zero or where 1/ρ is largest. */
+function pieceMode(centre: Centre, first: boolean, to: number, scales: RadialScales): PieceMode {
+  if (first && !(centre.bare && centre.inner_m > 0)) return "square";
+  return Number.isFinite(scales.wave) && to <= scales.wave ? "folds" : "plain";
 }
+
+/** "plain": evenly; "square": thinning out as the square, from a zero; "folds": evenly in ln ρ. */
+type PieceMode = "plain" | "square" | "folds";
 
 function addRings(out: PlanePoints, frame: GroundFrame, surface: Surface, k: number, fineness: Fineness): void {
   const { cellRadius, tailRadius } = frame;
@@ -143,46 +124,6 @@ function addRings(out: PlanePoints, frame: GroundFrame, surface: Surface, k: num
   }
 }
 
-/** Distances from centre i along (c, s) at which the integrand breaks, ascending, first the inner and last the outer limit. */
-function cutRay(cuts: Float64Array, frame: GroundFrame, i: number, c: number, s: number, inner: number): number {
-  const ox = frame.x[i]!;
-  const oy = frame.y[i]!;
-  // Out to the cell circle, or to the line half-way to a neighbour.
-  const b = -(ox * c + oy * s);
-  let outer = b + Math.sqrt(b * b - (ox * ox + oy * oy) + frame.cellRadius * frame.cellRadius);
-  for (let j = 0; j < frame.x.length; j++) {
-    if (j === i) continue;
-    const dx = frame.x[j]! - ox;
-    const dy = frame.y[j]! - oy;
-    const towards = dx * c + dy * s;
-    if (towards > 0) outer = Math.min(outer, (dx * dx + dy * dy) / (2 * towards));
-  }
-  if (!(outer > inner)) return 0;
-  let count = 0;
-  cuts[count++] = inner;
-  for (const edge of frame.edges) {
-    const dx = edge.x - ox;
-    const dy = edge.y - oy;
-    const along = dx * c + dy * s;
-    const under = along * along - (dx * dx + dy * dy) + edge.radius * edge.radius;
-    if (!(under > 0)) continue;
-    const root = Math.sqrt(under);
-    for (let sign = -1; sign <= 1; sign += 2) {
-      const r = along + sign * root;
-      if (!(r > inner && r < outer)) continue;
-      // Insert in order.
-      let at = count++;
-      while (cuts[at - 1]! > r) {
-        cuts[at] = cuts[at - 1]!;
-        at--;
-      }
-      cuts[at] = r;
-    }
-  }
-  cuts[count++] = outer;
-  return count;
-}
-
 /** Points on one smooth piece of a ray from (ox, oy), between distances from and to. */
 function addPiece(
   out: PlanePoints,
@@ -194,7 +135,7 @@ function addPiece(
   s: number,
   from: number,
   to: number,
-  mode: "plain" | "square" | "folds",
+  mode: PieceMode,
   weight: number,
   k: number,
   fineness: Fineness,

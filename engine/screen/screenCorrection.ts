@@ -1,9 +1,11 @@
-import { addProducts, addTail } from "./addTail.ts";
+import { addProducts } from "./addProducts.ts";
+import { addSlopingField, type GroundPoint } from "./addSlopingField.ts";
+import { addTail } from "./addTail.ts";
+import { type Fineness, usualFineness } from "./Fineness.ts";
 import { frameGround, type GroundFrame } from "./frameGround.ts";
 import { gatherCentres } from "./gatherCentres.ts";
-import { type Fineness, type PlanePoints, placePoints, usualFineness } from "./placePoints.ts";
+import { type PlanePoints, placePoints } from "./placePoints.ts";
 import type { ScreenInput } from "./ScreenInput.ts";
-import { addSlopingField, type GroundPoint } from "./slopingField.ts";
 import { soilAdmittance } from "./surfaceAdmittance.ts";
 import { tabulateUpright, type UprightTable } from "./tabulateUpright.ts";
 import { uprightField } from "./uprightField.ts";
