@@ -1,0 +1,103 @@
+import { expect } from "vitest";
+import { journey } from "./journey.ts";
+import { parts, readLadder, settled, tabTo } from "./parts.ts";
+
+journey("the newcomer's journey by keyboard alone", async ({ open }) => {
+  const page = await open({ acceptDownloads: true });
+  const at = parts(page);
+  const before = await readLadder(page);
+
+  // Move the reflector with the arrow keys, as one step.
+  await tabTo(page, at.reflectorOnPlan);
+  const where = await at.reflectorOnPlan.getAttribute("aria-valuetext");
+  for (let i = 0; i < 5; i++) await page.keyboard.press("ArrowUp");
+  const moved = await readLadder(page);
+  expect(moved).not.toEqual(before);
+  expect(await at.reflectorOnPlan.getAttribute("aria-valuetext")).not.toBe(where);
+
+  // Type a length.
+  await tabTo(page, at.reflectorLength);
+  await page.keyboard.press("ControlOrMeta+a");
+  await page.keyboard.type("10.9 m");
+  await page.keyboard.press("Enter");
+  const typed = await readLadder(page);
+  expect(typed).not.toEqual(moved);
+
+  // Undo both from the keyboard, and do them again.
+  await page.keyboard.press("ControlOrMeta+z");
+  expect(await readLadder(page)).toEqual(moved);
+  await page.keyboard.press("ControlOrMeta+z");
+  expect(await readLadder(page)).toEqual(before);
+  await page.keyboard.press("ControlOrMeta+y");
+  await page.keyboard.press("ControlOrMeta+y");
+  expect(await readLadder(page)).toEqual(typed);
+
+  // Save, by shortcut and by menu.
+  const [byKey] = await Promise.all([page.waitForEvent("download"), page.keyboard.press("ControlOrMeta+s")]);
+  expect(byKey.suggestedFilename()).toMatch(/\.hindwire\.json$/);
+  await at.planMenu.focus(); // from the foot of the page it is a long way round
+  await page.keyboard.press("Enter");
+  await page.keyboard.press("s");
+  const [byMenu] = await Promise.all([page.waitForEvent("download"), page.keyboard.press("Enter")]);
+  expect(byMenu.suggestedFilename()).toBe(byKey.suggestedFilename());
+  expect(await at.planMenu.evaluate((button) => button === document.activeElement)).toBe(true);
+
+  // The link: the dialog takes the focus and gives it back.
+  await page.keyboard.press("Enter");
+  await page.keyboard.press("l");
+  await page.keyboard.press("Enter");
+  const dialog = page.getByRole("dialog");
+  await dialog.waitFor();
+  expect(await dialog.evaluate((box) => box.contains(document.activeElement))).toBe(true);
+  await page.keyboard.press("Escape");
+  await expect.poll(() => dialog.count()).toBe(0);
+  expect(await at.planMenu.evaluate((button) => button === document.activeElement)).toBe(true);
+
+  // And the work is there after a reload.
+  await page.reload();
+  await settled(page);
+  expect(await readLadder(page)).toEqual(typed);
+});
+
+journey(
+  "every control that can be clicked can be reached with Tab, and shows that it has the focus",
+  async ({ open }) => {
+    const page = await open();
+    await settled(page);
+    const wanted = await page.evaluate(() => {
+      const all = document.querySelectorAll<HTMLElement>(
+        "button, input, select, textarea, a[href], summary, [tabindex='0']",
+      );
+      const seen = [...all].filter((e) => {
+        if (e.matches(":disabled, [tabindex='-1']") || !e.checkVisibility({ visibilityProperty: true })) return false;
+        // Of a group of radio buttons Tab reaches the chosen one.
+        return !(e instanceof HTMLInputElement && e.type === "radio" && !e.checked);
+      });
+      for (const [i, e] of seen.entries()) e.dataset.stop = `${i}`;
+      return seen.length;
+    });
+    expect(wanted).toBeGreaterThan(15);
+
+    const reached = new Set<string>();
+    const unseen: string[] = [];
+    for (let i = 0; i < wanted + 20 && reached.size < wanted; i++) {
+      await page.keyboard.press("Tab");
+      const stop = await page.evaluate(() => {
+        const e = document.activeElement as HTMLElement | null;
+        if (!e?.dataset.stop) return null;
+        // The mark may be drawn on the control, round its label, or inside a drawing.
+        const marked = [e, e.parentElement, ...e.children].some((one) => {
+          if (!one) return false;
+          const style = getComputedStyle(one);
+          return style.outlineStyle !== "none" || style.boxShadow !== "none" || style.strokeDasharray !== "none";
+        });
+        return { id: e.dataset.stop, marked, name: e.getAttribute("aria-label") ?? e.textContent ?? e.tagName };
+      });
+      if (!stop) continue;
+      reached.add(stop.id);
+      if (!stop.marked) unseen.push(stop.name);
+    }
+    expect(reached.size).toBe(wanted);
+    expect(unseen).toEqual([]);
+  },
+);
