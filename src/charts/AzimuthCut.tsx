@@ -6,7 +6,7 @@ import { ChartFrame } from "./ChartFrame.tsx";
 import { azimuthSummary } from "./cutSummary.ts";
 import type { DesignTrace } from "./DesignTrace.ts";
 import type { CutForm } from "./elevationLayout.ts";
-import { figure } from "./figure.ts";
+import { figure, withUnit } from "./figure.ts";
 import { MarkerPad } from "./MarkerPad.tsx";
 import { RearHatch } from "./RearHatch.tsx";
 import { readCut } from "./readCut.ts";
@@ -56,13 +56,13 @@ export const AzimuthCut = memo(function AzimuthCut(p: AzimuthCutProps) {
   return (
     <ChartFrame
       title={`Azimuth cut at ${p.elevation_deg}° elevation`}
-      note="gain in dBi, true north up"
+      note={form === "polar" ? "gain in dBi, true north up" : "gain in dBi, clockwise to the right"}
       summary={`${azimuthSummary(p.traces, p.elevation_deg, heading_deg)} ${rear}`}
       width_px={layout.width}
       height_px={layout.height}
       plotRef={ref}
       stale={p.stale}
-      waiting={p.traces.some((t) => t.readout) ? null : "The pattern stands here as soon as there is an answer."}
+      waiting={p.traces.some((t) => t.readout) ? null : "No pattern yet."}
       over={
         <MarkerPad
           label="Bearing to read"
@@ -89,7 +89,7 @@ export const AzimuthCut = memo(function AzimuthCut(p: AzimuthCutProps) {
           </p>
           <TraceKey
             where={`read toward ${where}`}
-            entries={readings.map((r) => ({ ...r, value: `${figure(r.gain_dBi, 1)} dBi` }))}
+            entries={readings.map((r) => ({ ...r, value: withUnit(figure(r.gain_dBi, 1), "dBi") }))}
           />
         </>
       }

@@ -78,11 +78,11 @@ export function AzimuthDrawing(p: Props) {
         <path key={r.id} className="tr-spoke" d={r.d} />
       ))}
       <path className="ac-beam" d={sheet.beam} />
-      <MarkText marks={sheet.marks} />
       {live?.role === "live" && (
         <path className="tr-wash" d={washPath(live.points, isPolar ? () => hub : ([x]) => [x, hub[1]])} />
       )}
       <TraceLines drawn={drawn} />
+      <MarkText marks={sheet.marks} />
       <path
         className="tr-marker"
         d={`M${foot[0].toFixed(1)},${foot[1].toFixed(1)}L${end[0].toFixed(1)},${end[1].toFixed(1)}`}

@@ -5,7 +5,7 @@ import { bandLayout, type SwrTop } from "./bandLayout.ts";
 import { ChartFrame } from "./ChartFrame.tsx";
 import { type FeedFacts, type FrequencySpan, feedFacts } from "./feedFacts.ts";
 import { feedWords } from "./feedWords.ts";
-import { figure } from "./figure.ts";
+import { figure, withUnit } from "./figure.ts";
 import { MarkerPad } from "./MarkerPad.tsx";
 import { megahertz } from "./megahertz.ts";
 import { type BandQuantity, readQuantity } from "./readSweep.ts";
@@ -34,8 +34,6 @@ const titles = {
   resistance: "Resistance R at the feedpoint",
   reactance: "Reactance X at the feedpoint",
 } as const;
-const units = { swr: "", resistance: " Ω", reactance: " Ω" } as const;
-const decimals = { swr: 2, resistance: 1, reactance: 1 } as const;
 
 /** One quantity of the feedpoints over frequency, with the band and its edges. */
 export const BandChart = memo(function BandChart(p: BandChartProps) {
@@ -61,7 +59,7 @@ export const BandChart = memo(function BandChart(p: BandChartProps) {
     [traces, band],
   );
 
-  const text = (value: number) => `${figure(value, decimals[quantity])}${units[quantity]}`;
+  const text = (value: number) => (quantity === "swr" ? figure(value, 2) : withUnit(figure(value, 1), "Ω"));
   const readings = traces.map((t) => ({ ...t, value: text(readQuantity(t.sweep, quantity, p.marker_MHz)) }));
   const where = `${megahertz(p.marker_MHz)} MHz`;
   const told = facts.map((f) => `${f.name}: ${feedWords(f, band).join(" ")}`).join(" ");
@@ -75,7 +73,7 @@ export const BandChart = memo(function BandChart(p: BandChartProps) {
       height_px={layout.height}
       plotRef={ref}
       stale={p.stale}
-      waiting={traces.length > 0 ? null : "The curve stands here as soon as there is an answer."}
+      waiting={traces.length > 0 ? null : "No curve yet."}
       over={
         <MarkerPad
           label="Frequency to read, kHz"

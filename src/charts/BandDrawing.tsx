@@ -38,9 +38,9 @@ export function BandDrawing(p: Props) {
   );
   const { drawn, notes } = useMemo(() => {
     const pointed = curves.map((c) => ({ ...c, points: c.curve.map((s) => layout.point(s.frequency_MHz, s.value)) }));
-    const upright = (f: number) => [[layout.x(f), plot.y] as const, [layout.x(f), foot] as const];
+    const upright = (f: number) => ({ points: [[layout.x(f), plot.y] as const, [layout.x(f), foot] as const] });
     const edges = [upright(band.from_MHz), upright(band.to_MHz)];
-    const lines = [...pointed.map((c) => c.points), ...edges];
+    const lines = [...pointed.map((c) => ({ points: c.points })), ...edges];
     const notes = bandNotes({ layout, quantity, text_px, facts, lines, keepOut: sheet.keepOut });
     const drawn = drawTraces(pointed, {
       fixed: edges,

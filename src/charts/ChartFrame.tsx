@@ -34,7 +34,7 @@ export function ChartFrame(p: Props) {
     <figure className={p.stale ? "cf cf-stale" : "cf"}>
       <figcaption className="cf-caption">
         <span className="cf-title">{p.title}</span>
-        <span>{p.note}</span>
+        {p.stale ? <span className="cf-stale-words">{staleWords}</span> : <span>{p.note}</span>}
       </figcaption>
       <div className="cf-plot" ref={p.plotRef} style={{ height: p.height_px }}>
         <svg
@@ -56,7 +56,7 @@ export function ChartFrame(p: Props) {
           )}
         </svg>
         {p.over}
-        {(p.stale || p.waiting) && <p className="cf-said">{p.waiting ?? staleWords}</p>}
+        {p.waiting && <p className="cf-said">{p.waiting}</p>}
       </div>
       {p.below}
       <FigureTable {...p.table} />

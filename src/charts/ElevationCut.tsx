@@ -7,7 +7,7 @@ import { ElevationDrawing } from "./ElevationDrawing.tsx";
 import { type CutForm, elevationPolar, elevationRectangular } from "./elevationLayout.ts";
 import { elevationMap } from "./elevationMap.ts";
 import { elevationWords } from "./elevationWords.ts";
-import { figure } from "./figure.ts";
+import { figure, withUnit } from "./figure.ts";
 import { MarkerPad } from "./MarkerPad.tsx";
 import type { Mast } from "./mastLines.ts";
 import type { PathBand } from "./PathBand.ts";
@@ -37,10 +37,11 @@ export interface ElevationCutProps {
 export const ElevationCut = memo(function ElevationCut(p: ElevationCutProps) {
   const { ref, width_px, text_px } = useChartSize();
   const { form, stretched, outer_dBi } = p;
+  const path_deg = p.path.elevation_deg;
   const layout = useMemo(() => {
-    const asked = { width_px, text_px, outer_dBi, map: elevationMap(stretched) };
+    const asked = { width_px, text_px, outer_dBi, map: elevationMap(stretched), path_deg };
     return form === "polar" ? elevationPolar(asked) : elevationRectangular(asked);
-  }, [width_px, text_px, outer_dBi, stretched, form]);
+  }, [width_px, text_px, outer_dBi, stretched, form, path_deg]);
 
   const readings = p.traces.map((t) => ({
     ...t,
@@ -59,7 +60,7 @@ export const ElevationCut = memo(function ElevationCut(p: ElevationCutProps) {
       height_px={layout.height}
       plotRef={ref}
       stale={p.stale}
-      waiting={isEmpty ? "The pattern stands here as soon as there is an answer." : null}
+      waiting={isEmpty ? "No pattern yet." : null}
       over={
         <MarkerPad
           label="Elevation to read"
@@ -79,7 +80,7 @@ export const ElevationCut = memo(function ElevationCut(p: ElevationCutProps) {
       below={
         <TraceKey
           where={`read at ${where}`}
-          entries={readings.map((r) => ({ ...r, value: `${figure(r.gain_dBi, 1)} dBi` }))}
+          entries={readings.map((r) => ({ ...r, value: withUnit(figure(r.gain_dBi, 1), "dBi") }))}
         />
       }
       table={{

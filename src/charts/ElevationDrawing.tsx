@@ -88,11 +88,11 @@ export function ElevationDrawing(p: Props) {
           <circle className={m.isFed ? "ec-tip" : "ec-tip-open"} cx={m.tip[0]} cy={m.tip[1]} r={3} />
         </g>
       ))}
-      <MarkText marks={sheet.marks} />
       {live?.role === "live" && (
         <path className="tr-wash" d={washPath(live.points, isPolar ? () => hub : ([x]) => [x, ground_y])} />
       )}
       <TraceLines drawn={drawn} />
+      <MarkText marks={sheet.marks} />
       <path
         className="tr-marker"
         d={`M${foot[0].toFixed(1)},${foot[1].toFixed(1)}L${end[0].toFixed(1)},${end[1].toFixed(1)}`}

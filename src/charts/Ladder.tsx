@@ -40,12 +40,12 @@ export const Ladder = memo(function Ladder(p: Props) {
             <th scope="col" className="ld-track-head">
               <span className="ld-ends">
                 <span>{figure(scale.from_dBi, 0)}</span>
-                <span>dBi</span>
+                <span className="ld-unit">dBi</span>
                 <span>{figure(scale.to_dBi, 0)}</span>
               </span>
             </th>
             <th scope="col" className="ld-gain">
-              {hasBaseline ? "dB gained" : "dBi"}
+              {hasBaseline ? "gained" : "dBi"}
             </th>
             <th scope="col" className="ld-back">
               <abbr title="front-to-back: ahead against straight behind, dB">F/B</abbr>

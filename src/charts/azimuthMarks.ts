@@ -85,11 +85,6 @@ function rectangularMarks({ layout, outer_dBi, text_px, heading_deg, rearSector_
   const rules: { id: string; d: string }[] = [];
   const spokes: { id: string; d: string }[] = [];
   const marks: Mark[] = [];
-  for (const gain of [...ringLevels(outer_dBi), floor_dBi(outer_dBi)]) {
-    const y = layout.point(0, gain)[1];
-    rules.push({ id: `g${gain}`, d: `M${px(plot.x)},${px(y)}h${px(plot.width)}` });
-    marks.push({ id: `g${gain}`, text: figure(gain, 0), x: plot.x - 0.5 * text_px, y, side: "end", kind: "number" });
-  }
   for (const clockwise of [0, -180, 180, -90, 90, -45, 45, -135, 135]) {
     const x = layout.point(-clockwise, outer_dBi)[0];
     rules.push({ id: `s${clockwise}`, d: `M${px(x)},${px(foot)}v5` });
@@ -101,6 +96,11 @@ function rectangularMarks({ layout, outer_dBi, text_px, heading_deg, rearSector_
       side: "middle",
       kind: clockwise === 0 ? "live" : "number",
     });
+  }
+  for (const gain of [...ringLevels(outer_dBi), floor_dBi(outer_dBi)]) {
+    const y = layout.point(0, gain)[1];
+    rules.push({ id: `g${gain}`, d: `M${px(plot.x)},${px(y)}h${px(plot.width)}` });
+    marks.push({ id: `g${gain}`, text: figure(gain, 0), x: plot.x - 0.5 * text_px, y, side: "end", kind: "number" });
   }
   const y = foot + 2.4 * text_px;
   marks.push(

@@ -2,7 +2,7 @@ import type { BandLayout } from "./bandLayout.ts";
 import type { FeedFacts } from "./feedFacts.ts";
 import { figure } from "./figure.ts";
 import { megahertz } from "./megahertz.ts";
-import { type Box, placeLabels } from "./placeLabels.ts";
+import { type Box, type LabelLine, placeLabels } from "./placeLabels.ts";
 import type { BandQuantity } from "./readSweep.ts";
 import { swr } from "./swr.ts";
 import { textWidth_px } from "./textWidth.ts";
@@ -23,7 +23,7 @@ interface Asked {
   readonly quantity: BandQuantity;
   readonly text_px: number;
   readonly facts: readonly (FeedFacts & { readonly id: string })[];
-  readonly lines: readonly (readonly Spot[])[];
+  readonly lines: readonly LabelLine[];
   readonly keepOut: readonly Box[];
 }
 
@@ -66,9 +66,10 @@ export function bandNotes({ layout, quantity, text_px, facts, lines, keepOut }: 
       id: n.id,
       width: textWidth_px(n.text, text_px),
       height: text_px * 1.2,
+      isNeeded: true,
       anchors: ways.map((away) => ({ at: [n.at[0] + away[0] * 6, n.at[1] + away[1] * 6] as const, away })),
     })),
-    lines: lines.map((l) => thinned(l, 120)),
+    lines: lines.map((l) => ({ ...l, points: thinned(l.points, 120) })),
     keepOut: [...keepOut, ...spots],
     frame: { x: layout.plot.x + 2, y: layout.plot.y, width: layout.plot.width - 4, height: layout.plot.height },
   });

@@ -1,6 +1,6 @@
 import type { DrawnTrace } from "./DrawnTrace.ts";
 import { lineAnchors } from "./lineAnchors.ts";
-import { type Box, placeLabels } from "./placeLabels.ts";
+import { type Box, type LabelLine, placeLabels } from "./placeLabels.ts";
 import { textWidth_px } from "./textWidth.ts";
 import { thinned } from "./thinned.ts";
 import { type Spot, tracePath } from "./tracePath.ts";
@@ -12,7 +12,7 @@ interface Setting {
   readonly frame: Box;
   readonly keepOut: readonly Box[];
   /** Lines that are no traces and that names keep off as well. */
-  readonly fixed?: readonly (readonly Spot[])[];
+  readonly fixed?: readonly LabelLine[];
   /** Labels step away from here first. */
   readonly hub: Spot;
   /** Where along a line (0 its first point .. 1 its last) a name is tried, in order. */
@@ -28,9 +28,10 @@ export function drawTraces(traces: readonly PointedTrace[], s: Setting): DrawnTr
       id: t.id,
       width: textWidth_px(t.name, s.text_px),
       height: s.text_px * 1.2,
+      isNeeded: t.role === "live",
       anchors: lineAnchors(t.points, s.hub, t.role === "live" ? s.liveFirst : turned(s.pinFirst, t.style * 2)),
     })),
-    lines: [...traces.map((t) => thinned(t.points, 120)), ...(s.fixed ?? [])],
+    lines: [...traces.map((t) => ({ of: t.id, points: thinned(t.points, 120) })), ...(s.fixed ?? [])],
     keepOut: s.keepOut,
     frame: s.frame,
   });

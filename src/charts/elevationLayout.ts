@@ -2,6 +2,7 @@ import type { ElevationMap } from "./elevationMap.ts";
 import { gainScale } from "./gainScale.ts";
 import type { Box } from "./placeLabels.ts";
 import { polarPoint } from "./polarPoint.ts";
+import { textWidth_px } from "./textWidth.ts";
 import type { Spot } from "./tracePath.ts";
 
 export type CutForm = "polar" | "rectangular";
@@ -28,14 +29,16 @@ interface Asked {
   readonly text_px: number;
   readonly outer_dBi: number;
   readonly map: ElevationMap;
+  /** Numbered beside the half circle. */
+  readonly path_deg: number;
 }
 
 /** Taller than this a half circle pushes the ladder off a laptop's screen. */
 const tallest_px = 270;
 
 /** A half circle standing on the ground line, with room for angle numbers round it and a line of words below. */
-export function elevationPolar({ width_px, text_px, outer_dBi, map }: Asked): ElevationLayout {
-  const side = 3.2 * text_px;
+export function elevationPolar({ width_px, text_px, outer_dBi, map, path_deg }: Asked): ElevationLayout {
+  const side = Math.max(textWidth_px("30°", text_px), textWidth_px(`${path_deg}°`, text_px)) + 1.05 * text_px;
   const top = 1.7 * text_px;
   const reach = Math.max(40, Math.min((width_px - 2 * side) / 2, tallest_px));
   const hub: Spot = [width_px / 2, top + reach];

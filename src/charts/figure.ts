@@ -16,3 +16,6 @@ export function signedFigure(value: number, decimals: number): string {
   const text = figure(value, decimals);
   return value > 0 && Number.isFinite(value) && Number(text) !== 0 ? `+${text}` : text;
 }
+
+/** A printed figure with its unit; a figure that is not there has none. */
+export const withUnit = (text: string, unit: string) => (text === noFigure ? text : `${text} ${unit}`);

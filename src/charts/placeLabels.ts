@@ -19,23 +19,33 @@ export interface LabelRequest {
   readonly height: number;
   /** Tried in this order, so that a label keeps its place while it can. */
   readonly anchors: readonly Anchor[];
+  /** Better close to another line than not at all. */
+  readonly isNeeded?: boolean;
+}
+
+export interface LabelLine {
+  /** Id of the label that names this line; absent for a line without a name. */
+  readonly of?: string;
+  /** Points that are not finite are gaps. */
+  readonly points: readonly Spot[];
 }
 
 export interface LabelScene {
   readonly labels: readonly LabelRequest[];
-  /** Polylines that no label may touch; points that are not finite are gaps. */
-  readonly lines: readonly (readonly Spot[])[];
+  /** No label may touch any of these, and each stands nearer to its own than to another's. */
+  readonly lines: readonly LabelLine[];
   readonly keepOut: readonly Box[];
   readonly frame: Box;
 }
 
-/** Distances in px: from the label to its own line, and the clear margin to everything else, by attempt. */
+/** Distances in px, by attempt: from the label to its own line, and the least to any other. */
 const attempts = [
-  { step: 5, clear: 5 },
-  { step: 9, clear: 4 },
-  { step: 14, clear: 3 },
-  { step: 4, clear: 2 },
+  { step: 5, own: 3, other: 10 },
+  { step: 9, own: 4, other: 14 },
+  { step: 14, own: 5, other: 19 },
+  { step: 4, own: 2, other: 7 },
 ] as const;
+const lastResort = { step: 4, own: 2, other: 2 } as const;
 
 /**
  * Puts each label beside its line where it touches no line, no other label, nothing kept out, and stays in the frame.
@@ -55,7 +65,7 @@ export function placeLabels(scene: LabelScene): ReadonlyMap<string, Box> {
 }
 
 function firstFree(label: LabelRequest, scene: LabelScene, taken: readonly Box[]): Box | null {
-  for (const { step, clear } of attempts) {
+  for (const { step, own, other } of label.isNeeded ? [...attempts, lastResort] : attempts) {
     for (const { at, away } of label.anchors) {
       if (!Number.isFinite(at[0] + at[1] + away[0] + away[1])) continue;
       const reach = step + (Math.abs(away[0]) * label.width + Math.abs(away[1]) * label.height) / 2;
@@ -66,8 +76,9 @@ function firstFree(label: LabelRequest, scene: LabelScene, taken: readonly Box[]
         height: label.height,
       };
       if (!isInside(box, scene.frame) || taken.some((t) => boxesTouch(grown(box, 2), t))) continue;
-      const wide = grown(box, clear);
-      if (!scene.lines.some((points) => lineTouches(points, wide))) return box;
+      const near = grown(box, own);
+      const wide = grown(box, other);
+      if (!scene.lines.some((l) => lineTouches(l.points, l.of === label.id ? near : wide))) return box;
     }
   }
   return null;

@@ -1,7 +1,7 @@
 import { memo } from "react";
 import type { PlanReadout } from "../../../engine/index.ts";
 import { staleWords } from "../../charts/ChartFrame.tsx";
-import { figure, noFigure } from "../../charts/figure.ts";
+import { figure, noFigure, withUnit } from "../../charts/figure.ts";
 import { impedanceText } from "../../charts/impedanceText.ts";
 
 interface Props {
@@ -27,7 +27,7 @@ export const FeedPoints = memo(function FeedPoints({ fed, readout, frequency, st
                 <dt>R + jX at {frequency}</dt>
                 <dd>{feed ? impedanceText(feed.impedance_ohm.re, feed.impedance_ohm.im) : noFigure}</dd>
                 <dt>SWR at the feedpoint, against 50 Ω</dt>
-                <dd className="feed-swr">{feed ? swrText(feed.swr50) : noFigure}</dd>
+                <dd className="feed-swr">{feed ? swrText(feed.impedance_ohm.re, feed.swr50) : noFigure}</dd>
               </dl>
             </div>
           );
@@ -38,6 +38,8 @@ export const FeedPoints = memo(function FeedPoints({ fed, readout, frequency, st
   );
 });
 
-/** Past a hundred the digits mean nothing; no one needs the difference between two kinds of hopeless. */
-const swrText = (swr: number) =>
-  swr > 100 ? "over 100 : 1" : Number.isFinite(swr) ? `${figure(swr, 2)} : 1` : noFigure;
+/** Past a hundred the digits mean nothing. Where power flows out of an element there is no SWR at all. */
+function swrText(resistance_ohm: number, swr: number): string {
+  if (resistance_ohm < 0) return "none: power comes back";
+  return swr > 100 ? "over 100 : 1" : withUnit(figure(swr, 2), ": 1");
+}

@@ -1,7 +1,7 @@
 import { memo } from "react";
 import type { PlanReadout } from "../../../engine/index.ts";
 import { staleWords } from "../../charts/ChartFrame.tsx";
-import { figure, noFigure, signedFigure } from "../../charts/figure.ts";
+import { figure, noFigure, signedFigure, withUnit } from "../../charts/figure.ts";
 import { sideFigures } from "../../charts/sideFigures.ts";
 import { sideWords } from "../../charts/sideWords.ts";
 import "./SideReadouts.css";
@@ -11,12 +11,12 @@ interface Props {
   /** Elevation of the azimuth cut, which the directions are read from. */
   readonly elevation_deg: number;
   readonly stale: boolean;
-  /** Names for element ids, for the currents. */
-  nameOf(elementId: string): string;
+  /** Elements whose currents are told: they have their rows before there is an answer. */
+  readonly others: readonly { readonly id: string; readonly name: string }[];
 }
 
 /** What the plan does off the main direction, and where the power goes. */
-export const SideReadouts = memo(function SideReadouts({ readout, elevation_deg, stale, nameOf }: Props) {
+export const SideReadouts = memo(function SideReadouts({ readout, elevation_deg, stale, others }: Props) {
   const side = readout ? sideFigures(readout) : null;
   const against = (gain_dBi: number) => (side ? withUnit(signedFigure(gain_dBi - side.ahead_dBi, 1), "dB") : noFigure);
   const width = side?.halfPowerWidth_deg;
@@ -25,13 +25,14 @@ export const SideReadouts = memo(function SideReadouts({ readout, elevation_deg,
     ["abeam", side ? against(side.abeam_dBi) : noFigure],
     ["half-power width", !side ? noFigure : width == null ? "all round" : `${figure(width, 0)}°`],
     ["leaves as sky wave", side ? withUnit(figure(side.efficiency * 100, 0), "%") : noFigure],
-    ...(side?.currents ?? []).map(
-      (c) =>
-        [
-          `current, ${nameOf(c.elementId)}`,
-          Number.isFinite(c.magnitude) ? `${figure(c.magnitude, 2)} at ${signedFigure(c.phase_deg, 0)}°` : noFigure,
-        ] as const,
-    ),
+    ...others.map(({ id, name }) => {
+      const c = side?.currents.find((one) => one.elementId === id);
+      const isKnown = c !== undefined && Number.isFinite(c.magnitude);
+      return [
+        `current, ${name}`,
+        isKnown ? `${figure(c.magnitude, 2)} at ${signedFigure(c.phase_deg, 0)}°` : noFigure,
+      ] as const;
+    }),
   ];
   return (
     <section className={stale ? "sr sr-stale" : "sr"} aria-label={`Beside the beam, at ${elevation_deg}° elevation`}>
@@ -43,10 +44,10 @@ export const SideReadouts = memo(function SideReadouts({ readout, elevation_deg,
           </div>
         ))}
       </dl>
-      <p className="sr-words">{side ? sideWords(side, elevation_deg, nameOf) : ""}</p>
+      <p className="sr-words">
+        {side ? sideWords(side, elevation_deg, (id) => others.find((o) => o.id === id)?.name ?? id) : ""}
+      </p>
       {stale && <p className="sr-said">{staleWords}</p>}
     </section>
   );
 });
-
-const withUnit = (text: string, unit: string) => (text === noFigure ? text : `${text} ${unit}`);

@@ -6,10 +6,10 @@ import type { CutForm } from "../../charts/elevationLayout.ts";
 import { useAnswer } from "../../store/useAnswer.ts";
 import { usePlan } from "../../store/usePlan.ts";
 import { Switch } from "../../ui/Switch.tsx";
-import { elementName } from "../yard/elementName.ts";
 import { headingOf } from "../yard/heading.ts";
 import { CutElevation } from "./CutElevation.tsx";
 import { mastsOf } from "./mastsOf.ts";
+import { othersOf } from "./othersOf.ts";
 import { pathBand } from "./pathBand.ts";
 import { SideReadouts } from "./SideReadouts.tsx";
 import { skyScale } from "./skyScale.ts";
@@ -36,10 +36,7 @@ export function Sky() {
   const scale = useMemo(() => skyScale(traces, held_dBi), [traces, held_dBi]);
   const path = useMemo(() => pathBand(elevation_deg), [elevation_deg]);
   const masts = useMemo(() => mastsOf(drawn), [drawn]);
-  const nameOf = useMemo(() => {
-    const names = new Map(drawn.elements.map((e) => [e.id, elementName(drawn, e)]));
-    return (id: string) => names.get(id) ?? id;
-  }, [drawn]);
+  const others = useMemo(() => othersOf(drawn), [drawn]);
 
   return (
     <div className="sky">
@@ -105,7 +102,7 @@ export function Sky() {
           readout={traces[0]?.readout ?? null}
           elevation_deg={azimuthCutElevation_deg}
           stale={stale}
-          nameOf={nameOf}
+          others={others}
         />
       </div>
     </div>
