@@ -1,4 +1,4 @@
-import { useId, useState } from "react";
+import { useId } from "react";
 import type { ElementPlan, SavedPlan } from "../../../engine/index.ts";
 import { drivenOf, limits, reflectorOf, withReflector } from "../../../engine/index.ts";
 import type { Units } from "../../store/useSettings.ts";
@@ -10,7 +10,7 @@ import { overlapOfFields } from "./geometryWarnings.ts";
 import { headingOf } from "./heading.ts";
 import { LabelText } from "./LabelText.tsx";
 import type { Box_px } from "./placeLabels.ts";
-import { boxAround, placeLabels } from "./placeLabels.ts";
+import { boxAround, isCrowded, placeLabels } from "./placeLabels.ts";
 import type { PlanFrame, Point_px } from "./planFrame.ts";
 import { bearingFromPivot, fitPlanFrame, onRing, toGround, toSheet } from "./planFrame.ts";
 import { dimensionLine, planLabels, spacingText } from "./planLabels.ts";
@@ -28,6 +28,8 @@ export interface ViewActions {
 
 interface Props extends ViewActions {
   readonly plan: SavedPlan;
+  /** The plan that the scale is fitted to: during a drag the one it began with, so that the scale does not jump. */
+  readonly fitTo: SavedPlan;
   readonly units: Units;
   readonly size: SheetSize;
   readonly onMove: (element: ElementPlan, forward_m: number) => void;
@@ -44,33 +46,19 @@ const letters = [
 
 /** The yard from above, true north up. The beam's end rides on a compass ring; elements slide along the beam. */
 export function PlanView(props: Props) {
-  const { plan, units, size, onMove, onTurn, onAddReflector, onDragStart, onDragEnd, onDragCancel, onSettle } = props;
-  const [frozen, setFrozen] = useState<PlanFrame | null>(null);
+  const { plan, fitTo, units, size, onMove, onTurn, onAddReflector, onDragStart, onDragEnd, onDragCancel, onSettle } =
+    props;
   const clip = useId();
 
   const driven = drivenOf(plan);
   const reflector = reflectorOf(plan);
   const ghost = reflector ? undefined : reflectorOf(withReflector(plan));
   const height_px = Math.round(Math.min(420, Math.max(270, size.width_px * 0.86)));
-  const frame = frozen ?? fitPlanFrame(ghost ? withReflector(plan) : plan, size.width_px, height_px);
+  const frame = fitPlanFrame(ghost ? withReflector(fitTo) : fitTo, size.width_px, height_px);
   const heading = headingOf(plan);
   const place = (element: ElementPlan) => toSheet(frame, heading, element.forward_m, element.left_m);
 
-  const drag = {
-    onSettle,
-    onDragStart: () => {
-      setFrozen(frame);
-      onDragStart();
-    },
-    onDragEnd: () => {
-      setFrozen(null);
-      onDragEnd();
-    },
-    onDragCancel: () => {
-      setFrozen(null);
-      onDragCancel();
-    },
-  };
+  const drag = { onDragStart, onDragEnd, onDragCancel, onSettle };
 
   const moveTo = (element: ElementPlan, point: Point_px, fine: boolean) => {
     if (!driven) return;
@@ -92,8 +80,12 @@ export function PlanView(props: Props) {
     { x: barAt.x, y: barAt.y - 22, width: bar.length_px + 4, height: 26 },
     ...shownLetters.map(([, bearing]) => boxAround(onRing(frame, bearing, 20), 9)),
   ];
-  const { wishes, obstacles } = planLabels(frame, plan, units, fixed);
-  const labels = placeLabels(wishes, obstacles, { width: frame.width_px, height: height_px }, size.font_px);
+  const sheet = { width: frame.width_px, height: height_px };
+  const written = [false, true].map((short) => {
+    const { wishes, obstacles } = planLabels(frame, plan, units, fixed, short, ghost);
+    return { wishes, obstacles, labels: placeLabels(wishes, obstacles, sheet, size.font_px) };
+  });
+  const { wishes, labels } = written.find((w) => !isCrowded(w.labels, w.obstacles, sheet)) ?? written[1]!;
   const end = onRing(frame, heading);
   const tail = driven && place(driven);
 
@@ -117,15 +109,15 @@ export function PlanView(props: Props) {
       })}
       <path className="yard-north" d={northArrow(frame)} />
 
-      {plan.elements.map((element) => {
-        const hub = place(element);
-        return (
-          <g key={element.id}>
-            <circle className="yard-field" cx={hub.x} cy={hub.y} r={reach_px(frame, element)} />
-            <path className="yard-radials" d={radialLines(frame, heading, element)} />
-          </g>
-        );
-      })}
+      {plan.elements.map((element) => (
+        <circle
+          key={element.id}
+          className="yard-field"
+          cx={place(element).x}
+          cy={place(element).y}
+          r={reach_px(frame, element)}
+        />
+      ))}
       {overlaps(plan.elements).map(([one, other], i) => (
         <g key={`${one.id} ${other.id}`}>
           <clipPath id={`${clip}${i}`}>
@@ -139,6 +131,10 @@ export function PlanView(props: Props) {
             clipPath={`url(#${clip}${i})`}
           />
         </g>
+      ))}
+
+      {plan.elements.map((element) => (
+        <path key={element.id} className="yard-radials" d={radialLines(frame, heading, element)} />
       ))}
 
       {driven && reflector && <Dimension frame={frame} heading={heading} driven={driven} reflector={reflector} />}
@@ -156,7 +152,13 @@ export function PlanView(props: Props) {
           key={label.id}
           label={label}
           tieTo={wishes.find((wish) => wish.id === label.id)!.anchor}
-          className={label.id === "heading" ? "yard-hot" : label.id.startsWith("radials") ? "yard-soft" : ""}
+          className={
+            label.id === "heading" || label.id === "ghost"
+              ? "yard-hot"
+              : label.id.startsWith("radials")
+                ? "yard-soft"
+                : ""
+          }
         />
       ))}
 

@@ -1,4 +1,3 @@
-import { useState } from "react";
 import type { ElementPlan, SavedPlan } from "../../../engine/index.ts";
 import { drivenOf, limits, reflectorOf, wavelength_m } from "../../../engine/index.ts";
 import type { Units } from "../../store/useSettings.ts";
@@ -10,7 +9,7 @@ import { headingOf } from "./heading.ts";
 import { LabelText } from "./LabelText.tsx";
 import type { ViewActions } from "./PlanView.tsx";
 import type { LabelWish } from "./placeLabels.ts";
-import { boxAround, boxesAlong, placeLabels } from "./placeLabels.ts";
+import { boxAround, boxesAlong, isCrowded, placeLabels } from "./placeLabels.ts";
 import type { Point_px } from "./planFrame.ts";
 import { spacingText } from "./planLabels.ts";
 import { scaleBar } from "./scaleBar.ts";
@@ -21,6 +20,8 @@ import type { SheetSize } from "./useSheetSize.ts";
 
 interface Props extends ViewActions {
   readonly plan: SavedPlan;
+  /** The plan that the scale is fitted to: during a drag the one it began with, so that the scale does not jump. */
+  readonly fitTo: SavedPlan;
   readonly units: Units;
   readonly size: SheetSize;
   readonly onHeight: (element: ElementPlan, height_m: number) => void;
@@ -28,33 +29,18 @@ interface Props extends ViewActions {
 
 /** The yard from the side, forward to the right: masts to one scale on the ground line, tips to drag. */
 export function SideView(props: Props) {
-  const { plan, units, size, onHeight, onDragStart, onDragEnd, onDragCancel, onSettle } = props;
-  const [frozen, setFrozen] = useState<SideFrame | null>(null);
+  const { plan, fitTo, units, size, onHeight, onDragStart, onDragEnd, onDragCancel, onSettle } = props;
 
   const driven = drivenOf(plan);
   const reflector = reflectorOf(plan);
   const height_px = Math.round(Math.min(260, Math.max(190, size.width_px * 0.52)));
-  const frame = frozen ?? fitSideFrame(plan, size.width_px, height_px);
+  const frame = fitSideFrame(fitTo, size.width_px, height_px);
   const heading = headingOf(plan);
   const wavelength = wavelength_m(plan.frequency_MHz);
   const tip = (element: ElementPlan) => toSideSheet(frame, element.forward_m, footOf(element) + element.height_m);
   const foot = (element: ElementPlan) => toSideSheet(frame, element.forward_m, footOf(element));
 
-  const drag = {
-    onSettle,
-    onDragStart: () => {
-      setFrozen(frame);
-      onDragStart();
-    },
-    onDragEnd: () => {
-      setFrozen(null);
-      onDragEnd();
-    },
-    onDragCancel: () => {
-      setFrozen(null);
-      onDragCancel();
-    },
-  };
+  const drag = { onDragStart, onDragEnd, onDragCancel, onSettle };
 
   const tipTo = (element: ElementPlan, point: Point_px, fine: boolean) => {
     // Held inside the sheet until the release re-fits the scale.
@@ -67,21 +53,26 @@ export function SideView(props: Props) {
   const row = height_px - 4;
   const barX = (frame.width_px - bar.length_px - size.font_px * 2.5) / 2;
   const ground = frame.groundY_px;
-  const wishes: LabelWish[] = plan.elements.map((element) => ({
-    id: element.id,
-    // Where there is little room the mark alone tells which is which, as in the view from above.
-    text: `${frame.width_px < 340 ? "" : `${elementName(plan, element)} `}${formatQuantity(element.height_m, "length_m", units)}`,
-    anchor: tip(element),
-    gap_px: 13,
-    // Forward is right: the front mast's label goes ahead of it, the others' behind.
-    prefer: isForemost(plan, element)
-      ? (["right", "above-right", "above"] as const)
-      : (["left", "above-left", "above"] as const),
-  }));
-  const obstacles = [
-    ...plan.elements.flatMap((element) => [boxAround(tip(element), 10), ...boxesAlong(tip(element), foot(element))]),
-  ];
-  const labels = placeLabels(wishes, obstacles, { width: frame.width_px, height: ground - 4 }, size.font_px);
+  const sheet = { width: frame.width_px, height: ground - 4 };
+  const obstacles = plan.elements.flatMap((element) => [
+    boxAround(tip(element), 9),
+    ...boxesAlong(tip(element), foot(element)),
+  ]);
+  // Where there is little room the mark alone tells which is which, as in the view from above.
+  const written = [elementName, () => ""].map((name) => {
+    const wishes = plan.elements.map(
+      (element): LabelWish => ({
+        id: element.id,
+        text: `${name(plan, element)} ${formatQuantity(element.height_m, "length_m", units)}`.trim(),
+        anchor: tip(element),
+        gap_px: 13,
+        // Forward is right: the front mast's label goes ahead of it, the others' behind.
+        prefer: isForemost(plan, element) ? ["right", "above-right", "above"] : ["left", "above-left", "above"],
+      }),
+    );
+    return { wishes, labels: placeLabels(wishes, obstacles, sheet, size.font_px) };
+  });
+  const { wishes, labels } = written.find((w) => !isCrowded(w.labels, obstacles, sheet)) ?? written[1]!;
 
   return (
     <svg

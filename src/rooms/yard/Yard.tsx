@@ -27,10 +27,21 @@ export function Yard() {
   if (isGood && lastGood !== plan) setLastGood(plan);
   const drawn = isGood ? plan : lastGood;
 
+  const [dragBase, setDragBase] = useState<SavedPlan | null>(null);
   const actions = {
-    onDragStart: edits.beginDrag,
-    onDragEnd: edits.endDrag,
-    onDragCancel: edits.cancelDrag,
+    fitTo: dragBase ?? drawn,
+    onDragStart: () => {
+      setDragBase(drawn);
+      edits.beginDrag();
+    },
+    onDragEnd: () => {
+      setDragBase(null);
+      edits.endDrag();
+    },
+    onDragCancel: () => {
+      setDragBase(null);
+      edits.cancelDrag();
+    },
     onSettle: edits.settle,
   };
   const move = (element: ElementPlan, forward_m: number) =>

@@ -186,6 +186,8 @@ function WireFields({ element, elementId, title, wavelength, cautionId, hand }: 
       <QuantityField
         label="conductor"
         kind="diameter_mm"
+        least={limits.diameter_wl.least * wavelength * 1000}
+        most={limits.diameter_wl.most * wavelength * 1000}
         value={element.diameter_mm}
         cautionId={cautionId("diameter")}
         {...hand((value) => (p) => withDiameter(p, value, elementId), `change the ${prefix}conductor`, key("diameter"))}
@@ -214,6 +216,8 @@ function WireFields({ element, elementId, title, wavelength, cautionId, hand }: 
           <QuantityField
             label="radial wire"
             kind="diameter_mm"
+            least={limits.diameter_wl.least * wavelength * 1000}
+            most={limits.diameter_wl.most * wavelength * 1000}
             value={radials.diameter_mm}
             {...radial("diameter_mm", `change the wire of the ${prefix}radials`)}
           />
@@ -227,7 +231,7 @@ function WireFields({ element, elementId, title, wavelength, cautionId, hand }: 
               radials.height_m < 0
                 ? "buried"
                 : radials.height_m <= 0.1
-                  ? "lying; negative: buried"
+                  ? "lying; below 0: buried"
                   : "raised, base with them"
             }
             {...radial("height_m", `change how the ${prefix}radials lie`)}

@@ -83,6 +83,23 @@ export function placeLabels(
   return placed;
 }
 
+/** Whether any label lies on another, on an obstacle or over the edge of the sheet by more than a sliver. */
+export function isCrowded(
+  labels: readonly PlacedLabel[],
+  obstacles: readonly Box_px[],
+  sheet: { readonly width: number; readonly height: number },
+): boolean {
+  return labels.some(
+    ({ box }, i) =>
+      outside(box, sheet) > sliver_px2 ||
+      obstacles.some((other) => overlap(other, box) > sliver_px2) ||
+      labels.slice(0, i).some((other) => overlap(other.box, box) > sliver_px2),
+  );
+}
+
+/** Boxes are generous: less than this in common is not seen. */
+const sliver_px2 = 12;
+
 function labelAt(wish: LabelWish, side: Side, gap: number, font_px: number, isFar: boolean): PlacedLabel {
   const width = textWidth_px(wish.text, font_px);
   const height = font_px * 1.3;

@@ -52,74 +52,90 @@ export function sideToward(bearing_deg: number): Side {
   ]!;
 }
 
-/** Everything that is written on the view from above, and everything it must keep clear of. */
+export interface PlanLabelling {
+  readonly wishes: readonly LabelWish[];
+  readonly obstacles: readonly Box_px[];
+}
+
+/**
+ * Everything that is written on the view from above, and everything it must keep clear of.
+ * `short`: where there is little room, the spacing goes without its wavelengths, which the view from the side has too.
+ */
 export function planLabels(
   frame: PlanFrame,
   plan: SavedPlan,
   units: Units,
   fixed: readonly Box_px[],
-): { readonly wishes: readonly LabelWish[]; readonly obstacles: readonly Box_px[] } {
+  short: boolean,
+  ghost?: ElementPlan,
+): PlanLabelling {
   const heading = headingOf(plan);
   const driven = drivenOf(plan);
   const reflector = reflectorOf(plan);
-  const wishes: LabelWish[] = [];
-  const obstacles: Box_px[] = [...fixed];
-  const end = onRing(frame, heading);
+  const at = (element: ElementPlan) => toSheet(frame, heading, element.forward_m, element.left_m);
+  /** The leftmost edge of the radial field, seen along the beam. */
+  const rimOf = (element: ElementPlan) =>
+    toSheet(frame, heading, element.forward_m, element.left_m + element.radials.length_m);
+  const radialText = ({ radials }: ElementPlan) =>
+    `${radials.count} × ${formatQuantity(radials.length_m, "length_m", units)}`;
 
+  const end = onRing(frame, heading);
+  const obstacles = [...fixed, boxAround(end, 12)];
+  for (let bearing = 0; bearing < 360; bearing += 4) obstacles.push(boxAround(onRing(frame, bearing), 2.5));
   for (const element of plan.elements) obstacles.push(boxAround(at(element), dotRadius_px + 3));
-  obstacles.push(boxAround(end, 12));
+  if (ghost) obstacles.push(boxAround(at(ghost), dotRadius_px + 3));
   if (driven) obstacles.push(...boxesAlong(at(driven), end));
+
+  const wishes: LabelWish[] = [
+    {
+      id: "heading",
+      text: formatQuantity(heading, "bearing_deg", units),
+      // Outside the ring, where it curves away from the text.
+      anchor: onRing(frame, heading, 10),
+      gap_px: 11,
+      prefer: [heading + 90, heading - 90, heading + 45, heading - 45].map(sideToward),
+    },
+  ];
   if (driven && reflector) {
     const line = dimensionLine(frame, heading, driven, reflector);
     const apart_m = Math.hypot(driven.forward_m - reflector.forward_m, driven.left_m - reflector.left_m);
-    // The view from the side says it in wavelengths, too.
-    const narrow = frame.width_px < 340;
     obstacles.push(...boxesAlong(line.from, line.to), ...boxesAlong(at(driven), at(reflector)));
     wishes.push({
       id: "spacing",
-      text: narrow ? formatQuantity(apart_m, "length_m", units) : spacingText(apart_m, plan.frequency_MHz, units),
+      text: short ? formatQuantity(apart_m, "length_m", units) : spacingText(apart_m, plan.frequency_MHz, units),
       anchor: { x: (line.from.x + line.to.x) / 2, y: (line.from.y + line.to.y) / 2 },
       gap_px: 8,
-      prefer: [sideToward(heading + 90), sideToward(heading + 45), sideToward(heading + 135)],
+      prefer: [heading + 90, heading + 45, heading + 135].map(sideToward),
     });
   }
-  wishes.push({
-    id: "heading",
-    text: formatQuantity(heading, "bearing_deg", units),
-    // Outside the ring, where it curves away from the text.
-    anchor: onRing(frame, heading, 10),
-    gap_px: 11,
-    prefer: [sideToward(heading + 90), sideToward(heading - 90), sideToward(heading + 45), sideToward(heading - 45)],
-  });
+  const alike = haveSameRadials(plan.elements);
   for (const element of plan.elements)
     wishes.push({
       id: `element ${element.id}`,
-      text: elementName(plan, element),
+      text: elementName(plan, element) + (alike ? "" : `, ${radialText(element)}`),
       anchor: at(element),
       gap_px: dotRadius_px + 6,
-      prefer: [sideToward(heading - 90), sideToward(heading - 45), sideToward(heading - 135)],
+      prefer: [heading - 90, heading - 45, heading - 135].map(sideToward),
+    });
+  if (ghost)
+    wishes.push({
+      id: "ghost",
+      text: "add reflector",
+      anchor: at(ghost),
+      gap_px: dotRadius_px + 6,
+      prefer: [heading + 90, heading - 90].map(sideToward),
     });
   // One label speaks for all where all have the same radials.
-  const shown = haveSameRadials(plan.elements) ? plan.elements.slice(0, 1) : plan.elements;
-  for (const element of shown)
-    if (element.radials.count > 0)
-      wishes.push({
-        id: `radials ${element.id}`,
-        text: `${shown.length < plan.elements.length ? "each " : ""}${element.radials.count} × ${formatQuantity(element.radials.length_m, "length_m", units)}`,
-        anchor: rimOf(element),
-        gap_px: 4,
-        prefer: [sideToward(heading - 90), sideToward(heading - 45), sideToward(heading + 90)],
-      });
+  const first = plan.elements[0];
+  if (alike && first && first.radials.count > 0)
+    wishes.push({
+      id: "radials",
+      text: (plan.elements.length > 1 ? "each " : "") + radialText(first),
+      anchor: rimOf(first),
+      gap_px: 4,
+      prefer: [heading - 90, heading - 45, heading - 135, heading + 90].map(sideToward),
+    });
   return { wishes, obstacles };
-
-  function at(element: ElementPlan): Point_px {
-    return toSheet(frame, heading, element.forward_m, element.left_m);
-  }
-
-  /** The leftmost edge of the radial field, seen along the beam. */
-  function rimOf(element: ElementPlan): Point_px {
-    return toSheet(frame, heading, element.forward_m, element.left_m + element.radials.length_m);
-  }
 }
 
 function haveSameRadials(elements: readonly ElementPlan[]): boolean {
