@@ -5,10 +5,9 @@ import { Button } from "../ui/Button.tsx";
 import { Icon } from "../ui/Icon.tsx";
 import { PinChip } from "./PinChip.tsx";
 import { pinDesign } from "./pinDesign.ts";
-import { SoilPreview } from "./SoilPreview.tsx";
 import { toggleReflector } from "./toggleReflector.ts";
 
-/** One row of what can be done with the design as a whole: reflector in or out, pins, and how sure the figures are. */
+/** One row of what can be done with the design as a whole: reflector in or out, and pins. */
 export function DesignBar() {
   const plan = usePlan((s) => s.plan);
   const edit = usePlan((s) => s.edit);
@@ -45,7 +44,6 @@ export function DesignBar() {
           Compare with one vertical
         </Button>
       )}
-      <SoilPreview />
     </div>
   );
 }

@@ -1,6 +1,8 @@
 import { useAnswer } from "../store/useAnswer.ts";
 import { Announcer } from "./Announcer.tsx";
 import { DesignBar } from "./DesignBar.tsx";
+import type { HeadlineFigure } from "./headlineFigures.ts";
+import { SoilPreview } from "./SoilPreview.tsx";
 import { useComparison } from "./useComparison.ts";
 import { Words } from "./Words.tsx";
 import "./headline.css";
@@ -16,25 +18,33 @@ export function Headline({ onRetry }: Props) {
 
   return (
     <section className="headline" aria-label="What this design does" data-answer={state}>
-      <dl className="figures">
-        {(comparison?.figures ?? waiting).map((one) => (
-          <div key={one.id} className={one.isHot ? "figure figure--hot" : "figure"}>
-            <dt className="figure__label">{one.label}</dt>
-            <dd className="figure__value">
-              {one.value}
-              <span className="figure__unit"> {one.unit}</span>
-            </dd>
-          </div>
-        ))}
-      </dl>
-      <Words sentence={comparison?.sentence ?? null} mismatch={comparison?.mismatch ?? null} onRetry={onRetry} />
-      <DesignBar />
+      <div className="headline__left">
+        <dl className="figures">
+          {(comparison?.figures ?? waiting).map((one) => (
+            <div key={one.id} className={one.isHot ? "figure figure--hot" : "figure"}>
+              <dt className="figure__label">
+                {one.label}
+                {one.caution && <span className="figure__caution"> ({one.caution})</span>}
+              </dt>
+              <dd className="figure__value">
+                {one.value}
+                <span className="figure__unit"> {one.unit}</span>
+              </dd>
+            </div>
+          ))}
+        </dl>
+        <SoilPreview />
+      </div>
+      <div className="headline__right">
+        <Words sentence={comparison?.sentence ?? null} onRetry={onRetry} />
+        <DesignBar />
+      </div>
       <Announcer comparison={comparison} />
     </section>
   );
 }
 
-const waiting = (
+const waiting: readonly HeadlineFigure[] = (
   [
     ["forward", "forward", "dB"],
     ["back", "front-to-back", "dB"],

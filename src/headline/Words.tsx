@@ -6,7 +6,6 @@ import { Popover } from "../ui/Popover.tsx";
 
 interface Props {
   readonly sentence: string | null;
-  readonly mismatch: string | null;
   onRetry(): void;
 }
 
@@ -14,7 +13,7 @@ interface Props {
  * The place of words in the headline: the sentence when the answer is good; else what has to be put right, in the
  * same space, so that nothing moves under a dragging hand.
  */
-export function Words({ sentence, mismatch, onRetry }: Props) {
+export function Words({ sentence, onRetry }: Props) {
   const problems = useProblems();
   const fault = useAnswer((s) => s.fault);
 
@@ -52,11 +51,6 @@ export function Words({ sentence, mismatch, onRetry }: Props) {
   return (
     <div className="words">
       <p>{sentence ?? "Working out the first answer …"}</p>
-      {mismatch && (
-        <p className="words__caution">
-          <Icon name="warn" /> {mismatch}
-        </p>
-      )}
     </div>
   );
 }

@@ -9,12 +9,19 @@ export interface HeadlineFigure {
   readonly label: string;
   /** In the live colour: the one figure the eye should land on. */
   readonly isHot?: boolean;
+  /** Stands beside the label, marked as a caution. */
+  readonly caution?: string | null;
 }
 
 interface Facts {
   readonly readout: PlanReadout;
   /** The baseline's answer to the same questions; null when none is pinned. */
-  readonly baseline: { readonly name: string; readonly readout: PlanReadout } | null;
+  readonly baseline: {
+    readonly name: string;
+    readonly readout: PlanReadout;
+    /** How the baseline's circumstances differ, when they do: "at 7.1 MHz". */
+    readonly caution: string | null;
+  } | null;
   readonly rearSector_deg: number;
   /** "average soil", "perfect ground": what an absolute figure stands over. */
   readonly groundName: string;
@@ -30,6 +37,7 @@ export function headlineFigures({ readout, baseline, rearSector_deg, groundName 
         value: signedFigure(path.forward_dBi - baseline.readout.path.forward_dBi, 1),
         unit: "dB",
         label: `forward at ${angle}, against ${baseline.name}`,
+        caution: baseline.caution,
         isHot: true,
       }
     : {

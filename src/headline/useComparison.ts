@@ -1,9 +1,10 @@
 import { useMemo } from "react";
-import { baselineOf, interestOf } from "../../engine/index.ts";
+import { baselineOf, interestOf, type Plan } from "../../engine/index.ts";
 import { useAnswer } from "../store/useAnswer.ts";
 import { usePlan } from "../store/usePlan.ts";
 import { groundName } from "../text/groundName.ts";
 import { headlineSentence } from "../text/headlineSentence.ts";
+import { formatQuantity } from "../ui/quantity/formatQuantity.ts";
 import { headlineFigures } from "./headlineFigures.ts";
 
 /**
@@ -20,7 +21,7 @@ export function useComparison() {
     if (!readout || !shown) return null;
     const pin = baselineOf(plan);
     const pinned = pin && pinReadouts[pin.id];
-    const baseline = pin && pinned ? { name: pin.name, readout: pinned } : null;
+    const baseline = pin && pinned ? { name: pin.name, readout: pinned, caution: mismatchOf(shown, pin.plan) } : null;
     const { rearSector_deg } = interestOf(plan);
     return {
       figures: headlineFigures({ readout, baseline, rearSector_deg, groundName: groundName(shown.ground) }),
@@ -30,16 +31,16 @@ export function useComparison() {
         heading_deg: plan.site?.heading_deg,
       }),
       notes: readout.notes,
-      /** The comparison crosses designs that do not share frequency or ground: said beside the figure. */
-      mismatch: pin && baseline ? mismatchOf(shown, pin.plan) : null,
     };
   }, [readout, shown, pinReadouts, plan]);
 }
 
-function mismatchOf(shown: { frequency_MHz: number; ground: unknown }, pinned: typeof shown): string | null {
+/** A comparison across frequencies or grounds is not wrong, but nobody should make it unawares. */
+function mismatchOf(shown: Plan, pinned: Plan): string | null {
   const differences = [
-    shown.frequency_MHz !== pinned.frequency_MHz && `at ${pinned.frequency_MHz} MHz`,
-    JSON.stringify(shown.ground) !== JSON.stringify(pinned.ground) && "over other ground",
+    shown.frequency_MHz !== pinned.frequency_MHz &&
+      `at ${formatQuantity(pinned.frequency_MHz, "frequency_MHz", "metric")}`,
+    JSON.stringify(shown.ground) !== JSON.stringify(pinned.ground) && "on other ground",
   ].filter(Boolean);
-  return differences.length > 0 ? `The design compared with is ${differences.join(" and ")}.` : null;
+  return differences.length > 0 ? differences.join(", ") : null;
 }
