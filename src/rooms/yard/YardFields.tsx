@@ -128,6 +128,7 @@ export function YardFields({ plan, edits }: Props) {
             key={isAlike ? "all" : element.id}
             element={element}
             elementId={isAlike ? undefined : element.id}
+            isForAll={isAlike}
             title={isAlike || !several ? undefined : elementName(plan, element)}
             wavelength={wavelength}
             cautionId={(field) => cautionId(field, isAlike ? undefined : element.id)}
@@ -161,6 +162,7 @@ interface WireProps {
   readonly element: ElementPlan;
   /** Absent: the fields speak for all elements. */
   readonly elementId: string | undefined;
+  readonly isForAll: boolean;
   readonly title: string | undefined;
   readonly wavelength: number;
   readonly cautionId: (field: WarnedField) => string | undefined;
@@ -172,7 +174,7 @@ interface WireProps {
 }
 
 /** Conductor and radials of one element, or of all. */
-function WireFields({ element, elementId, title, wavelength, cautionId, hand }: WireProps) {
+function WireFields({ element, elementId, isForAll, title, wavelength, cautionId, hand }: WireProps) {
   const { radials } = element;
   const key = (name: string) => `field ${name} ${elementId ?? "all"}`;
   const radial = (name: keyof RadialChange, label: string) =>
@@ -198,7 +200,7 @@ function WireFields({ element, elementId, title, wavelength, cautionId, hand }: 
         value={radials.count}
         least={limits.radials.least}
         most={limits.radials.most}
-        hint={title === undefined ? "each element" : " "}
+        hint={isForAll ? "each element" : " "}
         cautionId={cautionId("radialCount")}
         {...radial("count", `change the number of ${prefix}radials`)}
       />

@@ -123,7 +123,7 @@ export function planLabels(
       text: "add reflector",
       anchor: at(ghost),
       gap_px: dotRadius_px + 6,
-      prefer: [heading + 90, heading - 90].map(sideToward),
+      prefer: [heading + 180, heading + 135, heading + 90].map(sideToward),
     });
   // One label speaks for all where all have the same radials.
   const first = plan.elements[0];

@@ -72,6 +72,8 @@ export class QuantityReader {
   }
 
   private readRun(): Quantity {
+    // A sign before a run is the sign of all of it: −1 ft 6 in is eighteen inches the other way.
+    const isNegative = this.take("-");
     let run = this.readTerm();
     while (this.peek()?.kind === "number") {
       const before = this.lastUnit;
@@ -81,7 +83,7 @@ export class QuantityReader {
       const part = typeof next === "number" && before === "ft" ? this.withUnit(next, "in") : next;
       run = this.math.add(run, part);
     }
-    return run;
+    return isNegative ? this.math.multiply(-1, run) : run;
   }
 
   private readTerm(): Quantity {

@@ -11,7 +11,7 @@ export const longestQuantity = 120;
  * Reads a quantity as people write them and gives it in the unit of its kind.
  *
  *   sum    = run { ("+" | "−") run }
- *   run    = term { term }                     33 ft 6 1/2 in: lengths side by side add up
+ *   run    = ["−"] term { term }                     33 ft 6 1/2 in: lengths side by side add up
  *   term   = factor { ("×" | "/") factor | unit | "/" unit }
  *   factor = ["−" | "+"] primary ["^" factor]
  *
