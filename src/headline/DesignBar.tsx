@@ -3,8 +3,10 @@ import { usePlan } from "../store/usePlan.ts";
 import { useSettings } from "../store/useSettings.ts";
 import { Button } from "../ui/Button.tsx";
 import { Icon } from "../ui/Icon.tsx";
+import { say } from "../ui/say.ts";
 import { PinChip } from "./PinChip.tsx";
 import { pinDesign } from "./pinDesign.ts";
+import { pinnedAs } from "./pinnedAs.ts";
 import { toggleReflector } from "./toggleReflector.ts";
 
 /** One row of what can be done with the design as a whole: reflector in or out, and pins. */
@@ -27,7 +29,11 @@ export function DesignBar() {
       <Button
         icon={<Icon name="pin" />}
         disabled={pins.length >= limits.pins}
-        onClick={() => edit((p) => pinDesign(p, units), "pin this design")}
+        onClick={() => {
+          const held = pinnedAs(plan, plan);
+          if (held) say(`This design is pinned already, as “${held.name}”.`);
+          else edit((p) => pinDesign(p, units), "pin this design");
+        }}
       >
         Pin this design
       </Button>

@@ -1,5 +1,5 @@
 import type { PlanReadout } from "../../engine/index.ts";
-import { figure, signedFigure } from "../charts/figure.ts";
+import { figure, noFigure, signedFigure } from "../charts/figure.ts";
 import { impedanceText } from "../charts/impedanceText.ts";
 
 export interface HeadlineFigure {
@@ -67,7 +67,8 @@ function feedFigure(feeds: PlanReadout["feeds"]): HeadlineFigure {
   const more = feeds.length > 1 ? ` (${first.elementId}, the first of ${feeds.length})` : "";
   return {
     id: "feed",
-    value: first.swr50 < 10 ? figure(first.swr50, 2) : figure(first.swr50, 0),
+    // An element that hands power back has no SWR; past a hundred the digits mean nothing.
+    value: re < 0 ? noFigure : first.swr50 > 100 ? "> 100" : figure(first.swr50, first.swr50 < 10 ? 2 : 0),
     unit: ": 1",
     // No-break spaces: an impedance is read in one piece.
     label: `SWR at the feedpoint${more}, ${impedanceText(re, im).replaceAll(" ", "\u00a0")}`,

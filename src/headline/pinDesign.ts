@@ -2,9 +2,14 @@ import type { Plan, SavedPlan } from "../../engine/index.ts";
 import { loneVertical, reflectorOf, spacingOf, withBaseline, withPin } from "../../engine/index.ts";
 import type { Units } from "../store/useSettings.ts";
 import { formatQuantity } from "../ui/quantity/formatQuantity.ts";
+import { pinnedAs } from "./pinnedAs.ts";
 
-/** Pins a design, by default the one on screen, under a name that tells it apart; the first pin is the baseline. */
+/**
+ * Pins a design, by default the one on screen, under a name that tells it apart; the first pin is the baseline. The
+ * same design is not pinned twice: the plan then comes back as it was.
+ */
 export function pinDesign(plan: SavedPlan, units: Units, design: Plan = plan): SavedPlan {
+  if (pinnedAs(plan, design)) return plan;
   const pinned = withPin(plan, freeName(plan, nameOf(design, units)), design);
   if (!pinned.ok) return plan;
   const added = pinned.value.pins?.at(-1);
