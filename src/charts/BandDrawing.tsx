@@ -39,7 +39,11 @@ export function BandDrawing(p: Props) {
   const { drawn, notes } = useMemo(() => {
     const pointed = curves.map((c) => ({ ...c, points: c.curve.map((s) => layout.point(s.frequency_MHz, s.value)) }));
     const upright = (f: number) => ({ points: [[layout.x(f), plot.y] as const, [layout.x(f), foot] as const] });
-    const edges = [upright(band.from_MHz), upright(band.to_MHz)];
+    const level = (v: number) => ({
+      points: [layout.point(layout.frequencyAt([0, 0]), v), layout.point(layout.frequencyAt([layout.width, 0]), v)],
+    });
+    const limits = layout.ticks.filter((v) => isLimit(quantity, v)).map(level);
+    const edges = [...limits, ...[band.from_MHz, band.to_MHz, design_MHz].map(upright)];
     const lines = [...pointed.map((c) => ({ points: c.points })), ...edges];
     const notes = bandNotes({ layout, quantity, text_px, facts, lines, keepOut: sheet.keepOut });
     const drawn = drawTraces(pointed, {
@@ -56,7 +60,7 @@ export function BandDrawing(p: Props) {
       pinFirst,
     });
     return { drawn, notes };
-  }, [curves, facts, layout, quantity, text_px, sheet, plot, foot, band]);
+  }, [curves, facts, layout, quantity, text_px, sheet, plot, foot, band, design_MHz]);
   const feedOf = new Map(curves.map((c) => [c.id, c.feed]));
   const marker_x = layout.x(p.marker_MHz);
 

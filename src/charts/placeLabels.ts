@@ -24,7 +24,7 @@ export interface LabelRequest {
 }
 
 export interface LabelLine {
-  /** Id of the label that names this line; absent for a line without a name. */
+  /** Id of the label that names this line; absent for a line without a name, which only must not be touched. */
   readonly of?: string;
   /** Points that are not finite are gaps. */
   readonly points: readonly Spot[];
@@ -38,7 +38,8 @@ export interface LabelScene {
   readonly frame: Box;
 }
 
-/** Distances in px, by attempt: from the label to its own line, and the least to any other. */
+/** Distances in px, by attempt: from the label to its own line, the least to it and to nameless lines, and the least to
+ * any other named line. */
 const attempts = [
   { step: 5, own: 3, other: 10 },
   { step: 9, own: 4, other: 14 },
@@ -78,7 +79,8 @@ function firstFree(label: LabelRequest, scene: LabelScene, taken: readonly Box[]
       if (!isInside(box, scene.frame) || taken.some((t) => boxesTouch(grown(box, 2), t))) continue;
       const near = grown(box, own);
       const wide = grown(box, other);
-      if (!scene.lines.some((l) => lineTouches(l.points, l.of === label.id ? near : wide))) return box;
+      if (!scene.lines.some((l) => lineTouches(l.points, l.of === undefined || l.of === label.id ? near : wide)))
+        return box;
     }
   }
   return null;
