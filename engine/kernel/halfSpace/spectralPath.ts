@@ -21,8 +21,6 @@ export interface SpectralPath {
   data: Float64Array;
   /** STANDING, FIRST or SECOND. */
   kind: Uint8Array;
-  /** 1 where the root √(λ² − k1²) has to be continued past its cut. */
-  beyond: Uint8Array;
 }
 
 /** Exponent at which what is left of a decaying tail is dropped: e^{−37} = 1e-16. */
@@ -42,7 +40,9 @@ const SWING = 8;
  *      0------------------------------ Re λ
  *
  * Over patches that lie steeply (ρ ≤ ζ/2 or so) J itself goes on along the lifted line. Where the loop round the branch
- * point k1 is worth less than e^{−32}, the rays leave already at 2 k0; the lower one then passes k1 on the left.
+ * point k1 is worth less than e^{−32}, the rays leave already at 2 k0; the lower one then passes k1 on the left, and meets
+ * the cut Im λ² = Im k1² at a depth below |Im k1|, where e^{−tR} is less than e^{−32} too, so nothing is lost by using
+ * the principal root throughout.
  * Panels are as long as they may be: twice their distance from the nearest singularity, eight radians of phase.
  *
  * @param order points per panel
@@ -55,7 +55,6 @@ export function spectralPath(place: Placement, patch: Patch, order: number): Spe
     count: 0,
     data: new Float64Array(4 * 512),
     kind: new Uint8Array(512),
-    beyond: new Uint8Array(512),
   };
   const rule = gaussLegendre(order);
   const lift = rho1 > 0 ? Math.min(0.6 * k0, 4 / rho1) : 0.6 * k0;
@@ -91,30 +90,24 @@ export function spectralPath(place: Placement, patch: Patch, order: number): Spe
       path.data[4 * n + 2] = w * dRe;
       path.data[4 * n + 3] = w * dIm;
       path.kind[n] = kind;
-      path.beyond[n] = lowerSideOfK1 && kind === SECOND ? 1 : 0;
     }
   };
-  let lowerSideOfK1 = false;
 
   // Where the lifted line ends.
   const far = 2.2 * k1Re;
   const near = 2 * k0;
   const steep = rho1 <= 1.01 * zeta0 && (rho0 < 0.2 * zeta1 || rho0 === 0);
   const reach = rho1 + zeta1;
-  if (steep) {
-    const end = place.kRe + TAIL / zeta0;
-    add(0, 0, lift, lift, STANDING, 1, reach);
-    if (end > lift) add(lift, lift, end, lift, STANDING, 1, reach);
-    return path;
-  }
   // Re √(k1² − k0²): what ζ adds to the decay of the loop round k1 when the decay is that of air.
   const growth = k0 * rootRe(place.halfSpace.epsRe - 1, place.halfSpace.epsIm);
-  const depthFits =
-    place.kind === "soil" ? rho0 >= 3 * zeta1 : place.kind === "across" ? rho0 >= 8 * place.depth_m : true;
   const loop = -k1Im * rho0 + (place.kind === "soil" ? 0 : growth * zeta0);
-  const end = near < far && depthFits && loop >= DEEP ? near : far;
+  // Where e^{−uζ} ends by itself.
+  const fade = place.kRe + TAIL / zeta0;
+  const turn = near < k1Re && loop >= DEEP ? near : far;
+  const end = steep ? fade : Math.min(fade, turn);
   add(0, 0, lift, lift, STANDING, 1, reach);
-  add(lift, lift, end, lift, STANDING, 1, reach);
+  if (end > lift) add(lift, lift, end, lift, STANDING, 1, reach);
+  if (end === fade) return path;
 
   // The two rays, in the direction that suits the middle of the patch.
   const rho = 0.5 * (rho0 + rho1);
@@ -125,7 +118,6 @@ export function spectralPath(place: Placement, patch: Patch, order: number): Spe
   const slowest = zeta0 * cRe + rho0 * cIm;
   const fastest = Math.sqrt(rho1 * rho1 + zeta1 * zeta1);
   const T = TAIL / slowest;
-  lowerSideOfK1 = end < k1Re && end + ((lift - k1Im) * cRe) / cIm < k1Re;
   // Geometric pieces, so that bisection starts from sensible lengths.
   for (let t = 0; t < T; ) {
     const next = Math.min(T, t + Math.max(end, t));
@@ -156,7 +148,4 @@ function grow(path: SpectralPath): void {
   const kind = new Uint8Array(2 * path.kind.length);
   kind.set(path.kind);
   path.kind = kind;
-  const beyond = new Uint8Array(2 * path.beyond.length);
-  beyond.set(path.beyond);
-  path.beyond = beyond;
 }

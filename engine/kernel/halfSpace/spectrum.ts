@@ -10,44 +10,18 @@ import type { Placement } from "./Placement.ts";
  *
  * The differences of the roots are taken as (k_b² − k_a²)/(u_a + u_b): at large λ they cancel.
  *
- * @param out     10 numbers, written: Re, Im of F1..F4 and of u_a
- * @param beyond  the root of the soil is to be continued through its cut (below k1 on the way from the left)
+ * @param out 10 numbers, written: Re, Im of F1..F4 and of u_a
  */
-export function spectrum(
-  out: Float64Array,
-  place: Placement,
-  lamRe: number,
-  lamIm: number,
-  beyond: boolean,
-): Float64Array {
+export function spectrum(out: Float64Array, place: Placement, lamRe: number, lamIm: number): Float64Array {
   const { aRe, aIm, bRe, bIm, nRe, nIm } = place;
   const l2Re = lamRe * lamRe - lamIm * lamIm;
   const l2Im = 2 * lamRe * lamIm;
-  const soilIsA = place.kind === "soil";
   root(l2Re - aRe, l2Im - aIm);
-  let uaRe = rootRe;
-  let uaIm = rootIm;
+  const uaRe = rootRe;
+  const uaIm = rootIm;
   root(l2Re - bRe, l2Im - bIm);
-  let ubRe = rootRe;
-  let ubIm = rootIm;
-  if (beyond) {
-    // jk1 √(1 − λ²/k1²), whose cut runs outward from k1: its sign differs from the principal root's past that one's cut.
-    const k1Re = place.halfSpace.k1Re;
-    const k1Im = place.halfSpace.k1Im;
-    const kkRe = soilIsA ? aRe : bRe;
-    const kkIm = soilIsA ? aIm : bIm;
-    const f = 1 / (kkRe * kkRe + kkIm * kkIm);
-    root(1 - f * (l2Re * kkRe + l2Im * kkIm), -f * (l2Im * kkRe - l2Re * kkIm));
-    const re = -(k1Re * rootIm + k1Im * rootRe);
-    const im = k1Re * rootRe - k1Im * rootIm;
-    if (soilIsA) {
-      uaRe = re;
-      uaIm = im;
-    } else {
-      ubRe = re;
-      ubIm = im;
-    }
-  }
+  const ubRe = rootRe;
+  const ubIm = rootIm;
   // s = 1/(u_a + u_b), v = 1/(n u_a + u_b)
   const sumRe = uaRe + ubRe;
   const sumIm = uaIm + ubIm;

@@ -1,0 +1,28 @@
+import type { Placement } from "./Placement.ts";
+
+/**
+ * Remainders S_k e^{+jk0 R} of the kernels over rectangles of (ρ, ζ), each as a product of Chebyshev series. They cover
+ * rMin ≤ max(ρ, ζ) ≤ rMax, ζ ≤ zetaMax. Built by `buildPatches`, read by `readPatches`; plain data throughout.
+ */
+export interface KernelPatches {
+  readonly place: Placement;
+  readonly rMin: number;
+  readonly rMax: number;
+  readonly zetaMax: number;
+  /** Octaves from rMax inwards; each has three root rectangles, of which those above zetaMax are empty. */
+  readonly octaves: number;
+  /** Points per direction. */
+  readonly order: number;
+  /** 4 per rectangle: ρ0, ρ1, ζ0, ζ1. */
+  readonly bounds: Float64Array;
+  /** 2 per rectangle: the first of its two halves (0: it is not cut) and the direction of the cut (0 in ρ, 1 in ζ). */
+  readonly halves: Int32Array;
+  /** Per rectangle: where its coefficients begin in `series`; −1 where it has none. */
+  readonly begin: Int32Array;
+  /** 8 · order² per rectangle that is not cut: ρ slow, ζ next, Re and Im of S1..S4 fast. */
+  readonly series: Float64Array;
+  /** Largest error of S relative to 1/R found in the middle of each rectangle, where the first neglected term peaks. */
+  readonly error: number;
+  /** Path nodes used in all. */
+  readonly nodes: number;
+}
