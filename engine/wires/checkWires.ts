@@ -1,21 +1,35 @@
+import { C0_mPerS } from "../constants.ts";
 import type { WireProblem } from "../contract.ts";
 import type { Problem } from "../result.ts";
+import { checkShape } from "./checkShape.ts";
+import { gappedJunctions } from "./gappedJunctions.ts";
 import { joinWires } from "./joinWires.ts";
+import { segmentCounts } from "./segmentCounts.ts";
 import { segmentDistance } from "./segmentDistance.ts";
 
 const FREQUENCY_RANGE_HZ = [1e3, 1e10] as const;
 const MOST_WIRES = 2000;
 const MOST_SEGMENTS = 4000;
 const MOST_PORTS = 64;
+/** Thinnest wire, radius over length; the kernel is good far below what anyone strings up. */
+const THINNEST = 1e-9;
+/** Largest distance between any two ends, in wavelengths: the phase tables and the sum over directions stop there. */
+const WIDEST_WAVELENGTHS = 1000;
+const MOST_SOURCE = 1e9;
+const MOST_LOAD_ohm = 1e12;
 
 /**
  * Everything a person can put right in a set of wires, all of it at once. An empty list means the set may be meshed.
- * Distances of wires are only judged once every wire is sound by itself.
+ * What has not even the shape of a problem is only told its shape; distances of wires are judged once every wire is sound
+ * by itself. Any data may be handed in; nothing is thrown.
  */
 export function checkWires(problem: WireProblem): Problem[] {
+  const shape = checkShape(problem);
+  if (shape.length > 0) return shape;
   const found: Problem[] = [];
   const say = (code: string, where: string, message: string) => found.push({ code, where, message });
   const finite = (...v: readonly unknown[]) => v.every((x) => typeof x === "number" && Number.isFinite(x));
+  const within = (most: number, ...v: readonly number[]) => v.every((x) => Math.abs(x) <= most);
 
   const f = problem.frequency_Hz;
   if (!finite(f) || f < FREQUENCY_RANGE_HZ[0] || f > FREQUENCY_RANGE_HZ[1])
@@ -37,12 +51,7 @@ export function checkWires(problem: WireProblem): Problem[] {
       );
     if (problem.soilModel === "full-wave")
       say("full-wave-not-offered", "soilModel", `Soil model "full-wave" is not offered yet; the limit is "screen".`);
-  } else if (ground.kind !== "free-space" && ground.kind !== "perfect")
-    say(
-      "ground-kind",
-      "ground.kind",
-      `Ground ${JSON.stringify((ground as { kind?: unknown }).kind)} is none of "free-space", "perfect", "soil".`,
-    );
+  }
 
   (problem.screens ?? []).forEach((screen, i) => {
     const at = `screens[${i}]`;
@@ -68,17 +77,17 @@ export function checkWires(problem: WireProblem): Problem[] {
 
   const ids = new Set<string>();
   let sound = true;
-  let asked = 0;
   wires.forEach((wire, i) => {
     const at = `wires[${i}]`;
     const before = found.length;
     if (ids.has(wire.id)) say("wire-id-twice", `${at}.id`, `Wire name "${wire.id}" is used twice.`);
     ids.add(wire.id);
-    if (!finite(...wire.from_m, ...wire.to_m) || wire.from_m.length !== 3 || wire.to_m.length !== 3)
+    if (!finite(...wire.from_m, ...wire.to_m))
       say("wire-ends", at, `The ends of wire "${wire.id}" are not three numbers each.`);
     else {
       const L = Math.hypot(wire.to_m[0] - wire.from_m[0], wire.to_m[1] - wire.from_m[1], wire.to_m[2] - wire.from_m[2]);
-      if (!(L > 1e-6)) say("wire-length", at, `Wire "${wire.id}" is ${L} m long; the limit is above 1e-6 m.`);
+      if (!(L > 1e-6 && Number.isFinite(L)))
+        say("wire-length", at, `Wire "${wire.id}" is ${L} m long; the limit is above 1e-6 m.`);
       else if (!finite(wire.radius_m) || wire.radius_m <= 0)
         say("wire-radius", `${at}.radius_m`, `Radius ${wire.radius_m} m is not above 0.`);
       else if (2 * wire.radius_m >= L)
@@ -86,6 +95,12 @@ export function checkWires(problem: WireProblem): Problem[] {
           "wire-thick",
           `${at}.radius_m`,
           `Wire "${wire.id}" is ${2 * wire.radius_m} m thick and ${L} m long; it must be longer than thick.`,
+        );
+      else if (wire.radius_m < THINNEST * L)
+        say(
+          "wire-thin",
+          `${at}.radius_m`,
+          `Wire "${wire.id}" has a radius of ${wire.radius_m} m; on ${L} m of length the limit is ${THINNEST * L} m.`,
         );
       if (ground.kind !== "free-space") {
         const low = Math.min(wire.from_m[2], wire.to_m[2]);
@@ -121,12 +136,8 @@ export function checkWires(problem: WireProblem): Problem[] {
         `${at}.segments`,
         `Segment count ${wire.segments} is not a whole number from 1 to ${MOST_SEGMENTS}.`,
       );
-    asked += wire.segments ?? 0;
     if (found.length > before) sound = false;
   });
-  if (asked > MOST_SEGMENTS)
-    say("too-many-segments", "wires", `${asked} segments asked for; the limit is ${MOST_SEGMENTS}.`);
-
   const portIds = new Set<string>();
   const gaps = new Set<string>();
   let driven = false;
@@ -145,14 +156,28 @@ export function checkWires(problem: WireProblem): Problem[] {
     if (t.kind === "voltage" || t.kind === "current") {
       driven = true;
       const v = t.kind === "voltage" ? t.volts : t.amperes;
-      if (!finite(v.re, v.im))
-        say("port-value", `${at}.termination`, `Port "${port.id}" has a source that is not a number.`);
-    } else if (t.kind === "load" && !finite(t.impedance_ohm.re, t.impedance_ohm.im))
-      say("port-value", `${at}.termination`, `Port "${port.id}" has a load that is not a number.`);
+      if (!within(MOST_SOURCE, v.re, v.im))
+        say("port-value", `${at}.termination`, `Port "${port.id}" has a source that is not within ±${MOST_SOURCE}.`);
+    } else if (t.kind === "load" && !within(MOST_LOAD_ohm, t.impedance_ohm.re, t.impedance_ohm.im))
+      say("port-value", `${at}.termination`, `Port "${port.id}" has a load that is not within ±${MOST_LOAD_ohm} ohm.`);
   });
   if (ports.length > 0 && !driven)
     say("nothing-fed", "ports", "No port has a voltage or a current: nothing feeds the wires.");
   if (!sound || wires.length > MOST_WIRES) return found;
+  if (!found.some((p) => p.code === "frequency-range")) {
+    const wavelength_m = C0_mPerS / f;
+    // A port inside a wire may add a segment.
+    const segments = segmentCounts(wires, wavelength_m).reduce((a, b) => a + b, ports.length);
+    if (segments > MOST_SEGMENTS)
+      say("too-many-segments", "wires", `These wires come to ${segments} segments; the limit is ${MOST_SEGMENTS}.`);
+    const span = ([0, 1, 2] as const).map((axis) => {
+      const at = wires.flatMap((w) => [w.from_m[axis], w.to_m[axis]]);
+      return at.reduce((a, b) => Math.max(a, b), at[0] ?? 0) - at.reduce((a, b) => Math.min(a, b), at[0] ?? 0);
+    });
+    const wide = Math.hypot(...span) / wavelength_m;
+    if (!(wide <= WIDEST_WAVELENGTHS))
+      say("wires-spread", "wires", `The wires span ${wide} wavelengths; the limit is ${WIDEST_WAVELENGTHS}.`);
+  }
 
   const graph = joinWires(wires, ground.kind !== "free-space");
   ports.forEach((port, i) => {
@@ -166,6 +191,22 @@ export function checkWires(problem: WireProblem): Problem[] {
         `Port "${port.id}" is at an end of wire "${port.wire}" that meets nothing.`,
       );
   });
+  for (const { ports: around } of gappedJunctions(wires, ports, graph)) {
+    const last = around.at(-1)!;
+    const names = around.map((i) => `"${ports[i]!.id}"`).join(" and ");
+    if (around.length === 2)
+      say(
+        "port-place-twice",
+        `ports[${last}]`,
+        `Ports ${names} sit in one gap, on either side of a joint of two wires.`,
+      );
+    else if (around.every((i) => ports[i]!.termination.kind === "current" || ports[i]!.termination.kind === "open"))
+      say(
+        "junction-cut-off",
+        `ports[${last}]`,
+        `Ports ${names} cut their junction off: the current of at least one must be left to settle by itself.`,
+      );
+  }
   // Wires that share no end must keep clear of each other; wires that share one must part from it.
   for (let i = 0; i < wires.length; i++)
     for (let j = 0; j < i; j++) {
