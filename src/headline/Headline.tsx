@@ -48,7 +48,7 @@ const waiting: readonly HeadlineFigure[] = (
   [
     ["forward", "forward", "dB"],
     ["back", "front-to-back", "dB"],
-    ["rear", "front to the loudest behind", "dB"],
+    ["rear", "front to worst behind", "dB"],
     ["feed", "SWR at the feedpoint", ": 1"],
   ] as const
 ).map(([id, label, unit]) => ({ id, label, unit, value: "–", isHot: id === "forward" }));

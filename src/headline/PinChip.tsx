@@ -35,7 +35,6 @@ export function PinChip({ pin, style }: Props) {
         <>
           <PinName pin={pin} />
           <Button
-            aria-pressed={isBaseline}
             onClick={() =>
               edit(
                 (p) => withBaseline(p, isBaseline ? null : pin.id),

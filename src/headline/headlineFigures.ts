@@ -54,7 +54,7 @@ export function headlineFigures({ readout, baseline, rearSector_deg, groundName 
       id: "rear",
       value: figure(path.frontToRear_dB, 1),
       unit: "dB",
-      label: `front to the loudest within ±${figure(rearSector_deg / 2, 0)}° of straight back`,
+      label: `front to worst within ±${figure(rearSector_deg / 2, 0)}° of straight back`,
     },
     feedFigure(feeds),
   ];

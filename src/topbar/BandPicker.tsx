@@ -9,6 +9,7 @@ import { Switch } from "../ui/Switch.tsx";
 import { movedToBand } from "./movedToBand.ts";
 
 const own = "own";
+const MHz = (frequency_MHz: number) => formatQuantity(frequency_MHz, "frequency_MHz", "metric");
 const regions = [
   { value: "1", label: "Region 1" },
   { value: "2", label: "Region 2" },
@@ -27,7 +28,7 @@ export function BandPicker() {
       label={
         <>
           <span className="topbar__what">{label || "frequency"}</span>
-          <b className="topbar__frequency">{formatQuantity(frequency_MHz, "frequency_MHz", "metric")}</b>
+          <b className="topbar__frequency">{MHz(frequency_MHz)}</b>
           <Icon name="down" />
         </>
       }
@@ -72,8 +73,7 @@ function BandPanel() {
           {!chosen && <option value={own}>my own edges</option>}
           {bands.map((band) => (
             <option key={band.label} value={band.label}>
-              {band.label}, {formatQuantity(band.from_MHz, "frequency_MHz", "metric").replace(" MHz", "")} to{" "}
-              {formatQuantity(band.to_MHz, "frequency_MHz", "metric")}
+              {band.label}, {MHz(band.from_MHz).replace(" MHz", "")} to {MHz(band.to_MHz)}
             </option>
           ))}
         </select>
@@ -100,6 +100,9 @@ function BandPanel() {
             value={edges.from_MHz}
             least={limits.frequency_MHz.least}
             most={limits.frequency_MHz.most}
+            check={(value) =>
+              value < edges.to_MHz ? null : `The band must begin below its upper edge, ${MHz(edges.to_MHz)}.`
+            }
             onCommit={setEdge("from_MHz")}
           />
           <QuantityField
@@ -108,6 +111,9 @@ function BandPanel() {
             value={edges.to_MHz}
             least={limits.frequency_MHz.least}
             most={limits.frequency_MHz.most}
+            check={(value) =>
+              value > edges.from_MHz ? null : `The band must end above its lower edge, ${MHz(edges.from_MHz)}.`
+            }
             onCommit={setEdge("to_MHz")}
           />
         </div>

@@ -26,11 +26,12 @@ export function usePageKeys(openFile: () => void): void {
     };
     document.addEventListener("input", onInput);
     document.addEventListener("focusout", onLeave);
-    document.addEventListener("keydown", onKeyDown);
+    // On its way down: fields that use Escape themselves let it come no further up.
+    document.addEventListener("keydown", onKeyDown, true);
     return () => {
       document.removeEventListener("input", onInput);
       document.removeEventListener("focusout", onLeave);
-      document.removeEventListener("keydown", onKeyDown);
+      document.removeEventListener("keydown", onKeyDown, true);
     };
   }, [openFile]);
 }
