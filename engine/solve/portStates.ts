@@ -3,16 +3,13 @@ import { buildBasis } from "../basis/buildBasis.ts";
 import { portVectors } from "../basis/portVectors.ts";
 import { C0_mPerS } from "../constants.ts";
 import type { PortInput, WireInput, WireProblem } from "../contract.ts";
-import { freeSpaceKernel } from "../kernel/freeSpaceKernel.ts";
-import { perfectGroundKernel } from "../kernel/perfectGroundKernel.ts";
+import { surroundings } from "../kernel/surroundings.ts";
 import { solveSymmetric } from "../linalg/solveSymmetric.ts";
 import { fillMatrix } from "../matrix/fillMatrix.ts";
+import { imagesCurrents } from "../wires/imagesCurrents.ts";
 import { joinWires } from "../wires/joinWires.ts";
 import type { Segments } from "../wires/Segments.ts";
 import { segmentWires } from "../wires/segmentWires.ts";
-
-/** Up to this many wires, looking for pairs of one geometry costs more than it saves. */
-const FEW_WIRES = 6;
 
 /** Everything about a set of wires and its gaps that does not depend on what is connected to the gaps. */
 export interface PortStates {
@@ -33,13 +30,12 @@ export interface PortStates {
 
 /**
  * Solves the wires once for every gap: Z x = p for each port vector p, and Y = pᵀ x.
- * Over soil ("screen") and perfect ground the currents are those over a perfect ground.
+ * In the soil preview ("screen") the currents are those over a perfect ground.
  */
 export function portStates(problem: WireProblem, wires: readonly WireInput[], ports: readonly PortInput[]): PortStates {
-  const { frequency_Hz, ground } = problem;
+  const { frequency_Hz } = problem;
   const k = (2 * Math.PI * frequency_Hz) / C0_mPerS;
-  const plane = ground.kind !== "free-space";
-  const graph = joinWires(wires, plane);
+  const graph = joinWires(wires, imagesCurrents(problem));
   const { segments, portEnd, shortest_radii } = segmentWires(
     wires,
     ports,
@@ -49,9 +45,7 @@ export function portStates(problem: WireProblem, wires: readonly WireInput[], po
   );
   const basis = buildBasis(segments);
   const N = basis.count;
-  const kernel = plane ? perfectGroundKernel(k) : freeSpaceKernel(k);
-  // Radials make many pairs of wires of one geometry.
-  const store = wires.length > FEW_WIRES ? new Map<string, Float64Array>() : undefined;
+  const { kernel, store } = surroundings(problem, reach(segments));
   const Z = fillMatrix(segments, basis, frequency_Hz, kernel, store);
   const p = portVectors(segments, basis, portEnd);
   const P = ports.length;
@@ -72,4 +66,19 @@ export function portStates(problem: WireProblem, wires: readonly WireInput[], po
       admittance[2 * (i * P + j) + 1] = admittance[2 * (j * P + i) + 1] = im;
     }
   return { segments, basis, k, ports: P, shorted: x, admittance, residual, shortest_radii };
+}
+
+/** Diagonal of the box around all wires and their images in z = 0 [m]. */
+function reach(segments: Segments): number {
+  const low = [0, 1, 2].map(() => Number.POSITIVE_INFINITY);
+  const high = [0, 1, 2].map(() => Number.NEGATIVE_INFINITY);
+  for (let s = 0; s < segments.count; s++)
+    for (let c = 0; c < 3; c++) {
+      const from = segments.start[3 * s + c]!;
+      const to = from + segments.length[s]! * segments.tangent[3 * s + c]!;
+      low[c] = Math.min(low[c]!, from, to);
+      high[c] = Math.max(high[c]!, from, to);
+    }
+  const tall = 2 * Math.max(Math.abs(low[2]!), Math.abs(high[2]!));
+  return Math.sqrt((high[0]! - low[0]!) ** 2 + (high[1]! - low[1]!) ** 2 + tall ** 2);
 }

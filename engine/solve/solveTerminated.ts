@@ -5,11 +5,13 @@ import type { FarField } from "../fields/FarField.ts";
 import { type FarGround, makeFarField } from "../fields/makeFarField.ts";
 import { radiatedPower } from "../fields/radiatedPower.ts";
 import type { Note } from "../result.ts";
+import { imagesCurrents } from "../wires/imagesCurrents.ts";
 import type { Segments } from "../wires/Segments.ts";
 import { SHORTEST_SEGMENT_RADII } from "../wires/segmentCounts.ts";
 import { auditPower } from "./auditPower.ts";
 import { combineStates } from "./combineStates.ts";
 import { conductorLoss } from "./conductorLoss.ts";
+import { isScreened } from "./isScreened.ts";
 import { type PortStates, portStates } from "./portStates.ts";
 import { screenStates } from "./screenStates.ts";
 import { terminate } from "./terminate.ts";
@@ -75,7 +77,7 @@ function extent(segments: Segments): { across: number; up: number } {
  * Throws nothing; a network that cannot be solved shows as values that are not finite, and the callers say so.
  */
 export function solveTerminated(problem: WireProblem): Terminated {
-  const screened = problem.ground.kind === "soil" && (problem.screens?.length ?? 0) > 0;
+  const screened = isScreened(problem);
   const ports: PortInput[] = [...problem.ports];
   if (screened) ports.push(...groundContacts(problem));
   const states = portStates(problem, problem.wires, ports);
@@ -93,7 +95,7 @@ export function solveTerminated(problem: WireProblem): Terminated {
   } else {
     ({ volts, amperes } = terminate(states.admittance, terminations));
     x = combineStates(states.shorted, volts, states.basis.count);
-    if (problem.ground.kind === "soil")
+    if (problem.ground.kind === "soil" && imagesCurrents(problem))
       notes.push({
         code: "no-screen",
         message:

@@ -1,0 +1,38 @@
+import { C0_mPerS } from "../constants.ts";
+import type { WireProblem } from "../contract.ts";
+import type { BlockStore } from "../matrix/BlockStore.ts";
+import { keptBlocks } from "../matrix/keptBlocks.ts";
+import { imagesCurrents } from "../wires/imagesCurrents.ts";
+import { freeSpaceKernel } from "./freeSpaceKernel.ts";
+import { keptTable } from "./halfSpace/keptTable.ts";
+import { halfSpaceKernel } from "./halfSpaceKernel.ts";
+import type { PairKernel } from "./PairKernel.ts";
+import { perfectGroundKernel } from "./perfectGroundKernel.ts";
+
+/** Up to this many wires, looking for pairs of one geometry costs more than it saves. */
+const FEW_WIRES = 6;
+
+export interface Surroundings {
+  readonly kernel: PairKernel;
+  readonly store?: BlockStore;
+}
+
+/**
+ * The kernel of a problem's surroundings, and where its blocks are kept.
+ *
+ * @param reach_m largest distance between a wire and the image of another [m]
+ */
+export function surroundings(problem: WireProblem, reach_m: number): Surroundings {
+  const { frequency_Hz, ground } = problem;
+  const k = (2 * Math.PI * frequency_Hz) / C0_mPerS;
+  if (ground.kind === "soil" && !imagesCurrents(problem)) {
+    const { relativePermittivity, conductivity_SPerM } = ground;
+    const table = keptTable(frequency_Hz, relativePermittivity, conductivity_SPerM, reach_m);
+    return {
+      kernel: halfSpaceKernel(table),
+      store: keptBlocks(`${frequency_Hz}|${relativePermittivity}|${conductivity_SPerM}`),
+    };
+  }
+  const kernel = imagesCurrents(problem) ? perfectGroundKernel(k) : freeSpaceKernel(k);
+  return problem.wires.length > FEW_WIRES ? { kernel, store: new Map() } : { kernel };
+}
