@@ -3,11 +3,16 @@ import type { WireProblem } from "../contract.ts";
 import type { Problem } from "../result.ts";
 import { checkShape } from "./checkShape.ts";
 import { gappedJunctions } from "./gappedJunctions.ts";
+import { imagesCurrents } from "./imagesCurrents.ts";
 import { joinWires } from "./joinWires.ts";
 import { segmentCounts } from "./segmentCounts.ts";
 import { segmentDistance } from "./segmentDistance.ts";
 
 const FREQUENCY_RANGE_HZ = [1e3, 1e10] as const;
+/** Range over which the half-space kernels were checked against independent values, with some room. */
+const FULL_WAVE_RANGE_HZ = [1e6, 60e6] as const;
+/** Half the nearest distance to an image that the kernel tables hold [m]. */
+const LOWEST_OVER_SOIL_M = 3e-3;
 const MOST_WIRES = 2000;
 const MOST_SEGMENTS = 4000;
 const MOST_PORTS = 64;
@@ -32,6 +37,7 @@ export function checkWires(problem: WireProblem): Problem[] {
   const within = (most: number, ...v: readonly number[]) => v.every((x) => Math.abs(x) <= most);
 
   const f = problem.frequency_Hz;
+  const fullWave = problem.ground.kind === "soil" && !imagesCurrents(problem);
   if (!finite(f) || f < FREQUENCY_RANGE_HZ[0] || f > FREQUENCY_RANGE_HZ[1])
     say("frequency-range", "frequency_Hz", `Frequency ${f} Hz is outside 1 kHz to 10 GHz.`);
 
@@ -49,8 +55,12 @@ export function checkWires(problem: WireProblem): Problem[] {
         "ground.conductivity_SPerM",
         `Conductivity ${ground.conductivity_SPerM} S/m is not zero or more.`,
       );
-    if (problem.soilModel === "full-wave")
-      say("full-wave-not-offered", "soilModel", `Soil model "full-wave" is not offered yet; the limit is "screen".`);
+    if (fullWave && (f < FULL_WAVE_RANGE_HZ[0] || f > FULL_WAVE_RANGE_HZ[1]))
+      say(
+        "full-wave-frequency",
+        "frequency_Hz",
+        `Frequency ${f} Hz is outside 1 MHz to 60 MHz, the range of the full-wave soil model.`,
+      );
   }
 
   (problem.screens ?? []).forEach((screen, i) => {
@@ -105,7 +115,13 @@ export function checkWires(problem: WireProblem): Problem[] {
       if (ground.kind !== "free-space") {
         const low = Math.min(wire.from_m[2], wire.to_m[2]);
         const high = Math.max(wire.from_m[2], wire.to_m[2]);
-        if (low < -1e-6)
+        if (fullWave && low < LOWEST_OVER_SOIL_M)
+          say(
+            "wire-near-soil",
+            at,
+            `Wire "${wire.id}" comes down to z = ${low} m; the full-wave soil model takes wires in air from ${LOWEST_OVER_SOIL_M} m up.`,
+          );
+        else if (low < -1e-6)
           say("wire-below-ground", at, `Wire "${wire.id}" reaches z = ${low} m; the limit is 0 over this ground.`);
         else if (high <= wire.radius_m)
           say(
@@ -179,7 +195,7 @@ export function checkWires(problem: WireProblem): Problem[] {
       say("wires-spread", "wires", `The wires span ${wide} wavelengths; the limit is ${WIDEST_WAVELENGTHS}.`);
   }
 
-  const graph = joinWires(wires, ground.kind !== "free-space");
+  const graph = joinWires(wires, imagesCurrents(problem));
   ports.forEach((port, i) => {
     const w = wires.findIndex((x) => x.id === port.wire);
     if (w < 0 || (port.position > 0 && port.position < 1)) return;
