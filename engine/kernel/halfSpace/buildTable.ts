@@ -33,7 +33,7 @@ function tabulate(patches: KernelPatches, rMin: number, rMax: number): KernelTab
   const Rb = 3 / k0;
   let cellsS = 64;
   let cellsT = 48;
-  let table = fit(patches, rMin, rMax, R0, Rb, cellsS, cellsT);
+  let table = fitGrid(patches, rMin, rMax, R0, Rb, cellsS, cellsT);
   for (let round = 0; round < ROUNDS; round++) {
     const wanted = TABLE_TOLERANCE;
     const inS = measure(table, patches, 0.5, 0);
@@ -51,7 +51,7 @@ function tabulate(patches: KernelPatches, rMin: number, rMax: number): KernelTab
     if (nextS <= cellsS && nextT <= cellsT) break;
     cellsS = nextS;
     cellsT = nextT;
-    table = fit(patches, rMin, rMax, R0, Rb, cellsS, cellsT);
+    table = fitGrid(patches, rMin, rMax, R0, Rb, cellsS, cellsT);
   }
   const error =
     Math.max(
@@ -65,7 +65,7 @@ function tabulate(patches: KernelPatches, rMin: number, rMax: number): KernelTab
 
 const at = new Float64Array(8);
 
-function fit(
+function fitGrid(
   patches: KernelPatches,
   rMin: number,
   rMax: number,

@@ -13,7 +13,7 @@ export function readLine(out: Float64Array, line: KernelLine, x: number): Float6
   const R = Math.sqrt(x * x + line.value * line.value);
   const last = (C.length >> 3) - 4;
   let y = (Math.log(1 + x / line.x0) + x / line.xb - line.s0) * line.perS;
-  y = y > 0 ? (y < last + 1 ? y : last + 1) : 0;
+  y = Math.max(0, Math.min(y, last + 1));
   let i = y | 0;
   if (i > last) i = last;
   const u = y - i;

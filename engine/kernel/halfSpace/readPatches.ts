@@ -12,7 +12,7 @@ export function readPatches(out: Float64Array, patches: KernelPatches, rho: numb
   const { bounds, halves, begin, series, rMax, octaves } = patches;
   let far = rMax;
   let o = 0;
-  const size = rho > zeta ? rho : zeta;
+  const size = Math.max(rho, zeta);
   while (size < 0.5 * far && o < octaves - 1) {
     far *= 0.5;
     o++;

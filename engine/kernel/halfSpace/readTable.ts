@@ -19,8 +19,8 @@ export function readTable(out: Float64Array, table: KernelTable, rho: number, ze
   let y = (zeta / (R + rho)) * table.perT;
   const lastX = table.rows - 4;
   const lastY = columns - 4;
-  x = x > 0 ? (x < lastX + 1 ? x : lastX + 1) : 0;
-  y = y > 0 ? y : 0;
+  x = Math.max(0, Math.min(x, lastX + 1));
+  y = Math.max(0, y);
   let i = x | 0;
   let j = y | 0;
   if (i > lastX) i = lastX;

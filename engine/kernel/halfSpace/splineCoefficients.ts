@@ -41,9 +41,9 @@ export function splineCoefficients(
   }
   for (let i = m - 1; i >= 0; i--)
     c[at + (i + 3) * stride] = work[2 * i + 1]! - (i < m - 1 ? work[2 * i]! * c[at + (i + 4) * stride]! : 0);
-  const C = (i: number) => c[at + i * stride]!;
-  c[at + stride] = 6 * value(1) - 4 * C(2) - C(3);
-  c[at] = 6 * value(0) - 4 * C(1) - C(2);
-  c[at + n * stride] = 6 * value(n - 2) - 4 * C(n - 1) - C(n - 2);
-  c[at + (n + 1) * stride] = 6 * value(n - 1) - 4 * C(n) - C(n - 1);
+  const known = (i: number) => c[at + i * stride]!;
+  c[at + stride] = 6 * value(1) - 4 * known(2) - known(3);
+  c[at] = 6 * value(0) - 4 * known(1) - known(2);
+  c[at + n * stride] = 6 * value(n - 2) - 4 * known(n - 1) - known(n - 2);
+  c[at + (n + 1) * stride] = 6 * value(n - 1) - 4 * known(n) - known(n - 1);
 }
