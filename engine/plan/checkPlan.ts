@@ -56,10 +56,10 @@ export function checkPlanFields(findings: Findings, plan: Fields): void {
 
   if (ground !== "soil" || soilModel !== "screen") return;
   for (const { index, radialCount, radialHeight_m } of facts)
-    if (radialCount !== 0 && radialHeight_m !== undefined && radialHeight_m > 0)
+    if (radialCount !== 0 && radialHeight_m !== undefined && radialHeight_m > limits.previewHeight_m)
       findings.add(
         "raised-needs-full-wave",
         `elements[${index}].radials.height_m`,
-        `The radials of element ${index + 1} are raised ${radialHeight_m} m; raised radials need the full-wave soil model.`,
+        `The radials of element ${index + 1} are raised ${radialHeight_m} m; above ${limits.previewHeight_m} m they need the full-wave soil model.`,
       );
 }

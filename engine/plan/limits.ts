@@ -24,6 +24,8 @@ export const limits = {
   /** Bases and radials: buried to here, raised to a wavelength. */
   radialDepth_m: 0.3,
   radialHeight_wl: 1,
+  /** The soil preview knows no height: up to here radials count as lying on the soil. */
+  previewHeight_m: 0.05,
 
   insulationDiameter_mm: 100,
   insulationPermittivity: { least: 1, most: 10 },

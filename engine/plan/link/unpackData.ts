@@ -28,15 +28,11 @@ export function unpackData(bytes: readonly number[]): PlainData | undefined {
     }
     return bad() ?? 0;
   };
-  /** A count of things that take a byte or more each: more than the bytes left is a lie. */
-  const boundedCount = (): number => {
-    const total = count();
-    return total <= bytes.length - at ? total : (bad() ?? 0);
-  };
   const textOf = (tag: number): string | null => {
     if (tag >= tags.word) return linkWords[tag - tags.word] ?? bad();
     if (tag !== tags.text) return bad();
-    const length = boundedCount();
+    const length = count();
+    // A length that lies takes `at` past the end, where nothing more is sound.
     const text = textFromBytes(bytes.slice(at, at + length));
     at += length;
     return text ?? bad();
@@ -62,7 +58,7 @@ export function unpackData(bytes: readonly number[]): PlainData | undefined {
 
     const items: PlainData[] = [];
     const entries: [string, PlainData][] = [];
-    const total = boundedCount();
+    const total = count();
     for (let i = 0; i < total && sound; i++)
       if (tag === tags.list) items.push(unpack(depth + 1));
       else entries.push([textOf(byte()) ?? "", unpack(depth + 1)]);

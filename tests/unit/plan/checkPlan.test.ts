@@ -27,6 +27,10 @@ describe("a good plan", () => {
     const result = checkPlan(extended);
     expect(result.ok && JSON.stringify(result.value)).toBe(JSON.stringify(extended));
   });
+  test("-0 becomes 0, as a file would make it", () => {
+    const result = checkPlan({ ...twoElements, elements: [{ ...twoElements.elements[0], left_m: -0 }] });
+    expect(result.ok && result.value.elements[0]!.left_m).toBe(0);
+  });
   test("a field named __proto__ stays a field", () => {
     const odd = JSON.parse(JSON.stringify(twoElements).replace("{", '{"__proto__":{"title":7},'));
     const result = checkPlan(odd);
@@ -210,6 +214,15 @@ describe("everything at once", () => {
     expect(found({ ...twoElements, elements: five })).toEqual(["elements: element-count"]);
     expect(found({ ...twoElements, elements: five.slice(1) })).toEqual([]);
   });
+  test("far too many, and all of them bad: those beyond the limit are one problem, their number", () => {
+    expect(found({ ...twoElements, elements: Array.from({ length: 5000 }, () => 7) })).toEqual([
+      "elements: element-count",
+      "elements[0]: wrong-type",
+      "elements[1]: wrong-type",
+      "elements[2]: wrong-type",
+      "elements[3]: wrong-type",
+    ]);
+  });
   test("a message names the field, the value and the limit", () => {
     expect(message({ ...twoElements, frequency_MHz: 0.5 })).toBe(
       "The frequency is 0.5 MHz; it must be at least 1 MHz and at most 60 MHz.",
@@ -241,6 +254,7 @@ describe("things no plan is made of", () => {
       },
     },
   );
+  const square = Array.from({ length: 500 }, () => Array.from({ length: 500 }, () => null));
   const circle: Record<string, unknown> = { ...twoElements };
   circle.self = circle;
   const bushyCircle: Record<string, unknown> = { ...twoElements };
@@ -255,6 +269,7 @@ describe("things no plan is made of", () => {
     ["a circle that branches", bushyCircle, ["too-large"]],
     ["an empty list of two thousand million", { ...twoElements, elements: hollow }, ["too-large"]],
     ["a million elements", { ...twoElements, elements: Array.from({ length: 1e6 }, () => 7) }, ["too-large"]],
+    ["five hundred lists of five hundred", { ...twoElements, lists: square }, ["too-large"]],
     ["eleven million characters", { ...twoElements, remark: "x".repeat(11e6) }, ["too-large"]],
     ["a function", { ...twoElements, note: () => 1 }, ["not-plain-data"]],
     ["a bigint, a symbol and a map", { a: 1n, b: Symbol("s"), c: new Map() }, Array(3).fill("not-plain-data")],

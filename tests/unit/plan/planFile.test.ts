@@ -60,6 +60,7 @@ describe("readPlanFile", () => {
     expect(where).toBe(`line ${lines.length}, column ${lines.at(-1)!.length + 1}`);
     expect(message).toContain("cut off");
     expect(problem(half.replaceAll("\n", "\r\n")).where).toBe(where);
+    expect(problem(half.replaceAll("\n", "\r")).where).toBe(where);
   });
   test("wherever a file is cut off, that is what it says, and where", () => {
     const all = writePlanFile({ ...saved, frequency_MHz: 7.125e-7, odd: [true, false, null, "\u001f"] } as SavedPlan);

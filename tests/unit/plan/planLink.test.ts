@@ -121,6 +121,21 @@ describe("packed bytes", () => {
   test("CRC-32 of 123456789 is CBF43926, the check value every description of it gives", () => {
     expect(checksum(textToBytes("123456789"))).toEqual([0xcb, 0xf4, 0x39, 0x26]);
   });
+  test("a part that occurs again costs two bytes", () => {
+    const part = { count: 16, length_m: 3.7 };
+    expect(packData([part, { ...part }])).toHaveLength(packData([part]).length + 2);
+    expect(unpackData(packData([part, { ...part }]))).toEqual([part, part]);
+  });
+  test("lists in lists without end do not exhaust the stack", () => {
+    const deep = [...Array.from({ length: 200_000 }, (_, i) => (i % 2 ? 1 : 7)), 64];
+    expect(unpackData(deep)).toBeUndefined();
+  });
+  test("bytes that are no text", () => {
+    for (const bytes of [[0x80], [0xc3], [0xc3, 0x41], [0xf7, 0xbf, 0xbf, 0xbf]]) {
+      expect(textFromBytes(bytes)).toBeUndefined();
+      expect(unpackData([3, bytes.length, ...bytes])).toBeUndefined();
+    }
+  });
   test("bytes of no sense give nothing, and a bomb is counted before it goes off", () => {
     for (const bytes of [
       [],
