@@ -38,3 +38,4 @@ export { solvePlan } from "./solve/solvePlan.ts";
 export { solveWires } from "./solve/solveWires.ts";
 export { sweepBand } from "./sweep/sweepBand.ts";
 export * from "./units.ts";
+export { radialDirections } from "./wires/radialDirections.ts";

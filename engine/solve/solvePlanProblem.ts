@@ -9,9 +9,11 @@ import { solveTerminated, type Terminated } from "./solveTerminated.ts";
 export function solvePlanProblem(candidate: Plan): Result<{ plan: Plan; solved: Terminated }> {
   const plan = checkPlan(candidate);
   if (!plan.ok) return plan;
-  const problem = wiresFromPlan(plan.value);
-  if (!problem.ok) return problem;
-  const problems = checkWires(problem.value);
+  const laid = wiresFromPlan(plan.value);
+  if (!laid.ok) return laid;
+  const { problem, notes } = laid.value;
+  const problems = checkWires(problem);
   if (problems.length > 0) return failed(...problems);
-  return ok({ plan: plan.value, solved: solveTerminated(problem.value) });
+  const solved = solveTerminated(problem);
+  return ok({ plan: plan.value, solved: { ...solved, notes: [...notes, ...solved.notes] } });
 }

@@ -1,23 +1,19 @@
-import { C0_mPerS } from "../constants.ts";
 import type { ElementPlan, Plan, PortInput, RadialScreen, WireInput, WireProblem } from "../contract.ts";
-import { failed, ok, type Problem, type Result } from "../result.ts";
-import { SHORTEST_SEGMENT_RADII } from "./segmentCounts.ts";
-
-/**
- * Segments per wavelength of an upright in the soil preview. A third fewer than elsewhere: the impedance moves by 0.1 ohm,
- * far inside what the preview itself is off by, and a drag costs half.
- */
-const PREVIEW_SEGMENTS_PER_WAVELENGTH = 160;
+import { limits } from "../plan/limits.ts";
+import { failed, type Note, ok, type Problem, type Result } from "../result.ts";
+import { radialSegments, uprightSegments } from "./planSegments.ts";
+import { radialDirections } from "./radialDirections.ts";
+import { radialHeights } from "./radialHeights.ts";
 
 /** Conductivity [S/m]: annealed copper 5.8e7 (IACS), a usual aluminium alloy 3.5e7. */
 const CONDUCTIVITY_SPerM = { copper: 5.8e7, aluminium: 3.5e7, perfect: undefined } as const;
+/** How a plan's radials enter the equations. */
+type Footing = "screen" | "wires" | "ground plane";
 
-const previewSegments = (element: ElementPlan, frequency_MHz: number): number => {
-  const wavelength_m = C0_mPerS / (frequency_MHz * 1e6);
-  const wanted = Math.max(12, Math.ceil((PREVIEW_SEGMENTS_PER_WAVELENGTH * element.height_m) / wavelength_m));
-  const most = Math.floor(element.height_m / (SHORTEST_SEGMENT_RADII * (element.diameter_mm / 2000)));
-  return Math.max(2, Math.min(wanted, most));
-};
+export interface PlanWires {
+  readonly problem: WireProblem;
+  readonly notes: readonly Note[];
+}
 
 const termination = (element: ElementPlan): PortInput["termination"] => {
   switch (element.base.kind) {
@@ -39,73 +35,106 @@ const termination = (element: ElementPlan): PortInput["termination"] => {
   }
 };
 
+function footing(plan: Plan, element: ElementPlan): Footing {
+  switch (plan.ground.kind) {
+    case "free-space":
+      return "wires";
+    case "perfect":
+      return element.radials.height_m > 0 ? "wires" : "ground plane";
+    case "soil":
+      return plan.soilModel === "full-wave" ? "wires" : "screen";
+  }
+}
+
+/** What stands in the way of laying an element's radials, if anything. */
+function obstacle(plan: Plan, element: ElementPlan, index: number): Problem | undefined {
+  const { height_m, count } = element.radials;
+  const where = `elements[${index}].radials`;
+  if (plan.ground.kind === "soil" && plan.soilModel === "screen" && height_m > limits.previewHeight_m)
+    return {
+      code: "raised-needs-full-wave",
+      where: `${where}.height_m`,
+      message: `Radials raised to ${height_m} m over soil need the full-wave soil model; the preview takes up to ${limits.previewHeight_m} m.`,
+    };
+  if (plan.ground.kind === "soil" && plan.soilModel === "full-wave" && height_m < 0)
+    return {
+      code: "buried-needs-preview",
+      where: `${where}.height_m`,
+      message: `Radials buried at ${height_m} m are so far known to the preview only; the full-wave soil model takes 0 m and above.`,
+    };
+  if (count === 0 && footing(plan, element) === "wires")
+    return {
+      code: "base-without-radials",
+      where: `${where}.count`,
+      message: "0 radials: with nothing to stand on, the base needs at least 1 radial to be fed against.",
+    };
+  return undefined;
+}
+
 /**
  * A checked plan as wires and ports, one port per element at its base, in plan order.
  *
- * Over soil ("screen") and perfect ground a base on the ground is joined to it, and radials lying on or buried in soil
- * become screens. In free space, and raised over perfect ground, radials are wires at the height of the base, turned
- * half a step so that none points along the beam.
+ * In the soil preview radials become screens. Over perfect ground a base on the ground is joined to it. Else radials are
+ * wires at the height of the base; lying on soil their axes are 5 mm up. Where the fields of two elements cross at one
+ * height, the later one's is laid 5 mm above and a note says so.
  */
-export function wiresFromPlan(plan: Plan): Result<WireProblem> {
-  const problems: Problem[] = [];
+export function wiresFromPlan(plan: Plan): Result<PlanWires> {
+  const problems = plan.elements.flatMap((element, i) => obstacle(plan, element, i) ?? []);
+  if (problems.length > 0) return failed(...problems);
+
   const wires: WireInput[] = [];
   const ports: PortInput[] = [];
   const screens: RadialScreen[] = [];
+  const notes: Note[] = [];
+  const laid = radialHeights(plan.elements);
   plan.elements.forEach((element, i) => {
     const { radials, forward_m: x, left_m: y } = element;
-    const meshed = plan.ground.kind === "free-space" || radials.height_m > 0;
-    const base = meshed ? radials.height_m : 0;
-    if (meshed && plan.ground.kind === "soil")
-      problems.push({
-        code: "raised-needs-full-wave",
-        where: `elements[${i}].radials.height_m`,
-        message: `Radials raised to ${radials.height_m} m over soil need the full-wave soil model; the preview takes 0 m or below.`,
-      });
-    if (meshed && radials.count === 0)
-      problems.push({
-        code: "base-without-radials",
-        where: `elements[${i}].radials.count`,
-        message: "0 radials: with nothing to stand on, the base needs at least 1 radial to be fed against.",
-      });
+    const foot = footing(plan, element);
+    const base = foot === "wires" ? laid.height_m[i]! : 0;
+    const radius_m = element.diameter_mm / 2000;
+    const radialRadius_m = radials.diameter_mm / 2000;
     const sigma = CONDUCTIVITY_SPerM[element.conductor];
-    const metal = sigma === undefined ? {} : { conductivity_SPerM: sigma };
+    const soil = plan.ground.kind === "soil";
     wires.push({
       id: element.id,
       from_m: [x, y, base],
       to_m: [x, y, base + element.height_m],
-      radius_m: element.diameter_mm / 2000,
-      ...(plan.ground.kind === "soil" && !meshed && { segments: previewSegments(element, plan.frequency_MHz) }),
-      ...metal,
+      radius_m,
+      ...(soil && { segments: uprightSegments(element.height_m, radius_m, plan.frequency_MHz, plan.soilModel) }),
+      ...(sigma !== undefined && { conductivity_SPerM: sigma }),
     });
     ports.push({ id: element.id, wire: element.id, position: 0, termination: termination(element) });
-    if (meshed) {
-      const copper = sigma === undefined ? {} : { conductivity_SPerM: CONDUCTIVITY_SPerM.copper };
-      for (let r = 0; r < radials.count; r++) {
-        const angle = (2 * Math.PI * (r + 0.5)) / radials.count;
-        wires.push({
-          id: `${element.id} radial ${r + 1}`,
-          from_m: [x, y, base],
-          to_m: [x + radials.length_m * Math.cos(angle), y + radials.length_m * Math.sin(angle), base],
-          radius_m: radials.diameter_mm / 2000,
-          ...copper,
-        });
-      }
-    } else if (plan.ground.kind === "soil")
-      screens.push({
-        x_m: x,
-        y_m: y,
-        count: radials.count,
-        length_m: radials.length_m,
-        radius_m: radials.diameter_mm / 2000,
+    if (foot === "screen")
+      screens.push({ x_m: x, y_m: y, count: radials.count, length_m: radials.length_m, radius_m: radialRadius_m });
+    if (foot !== "wires") return;
+    radialDirections(radials.count).forEach((angle, r) => {
+      wires.push({
+        id: `${element.id} radial ${r + 1}`,
+        from_m: [x, y, base],
+        to_m: [x + radials.length_m * Math.cos(angle), y + radials.length_m * Math.sin(angle), base],
+        radius_m: radialRadius_m,
+        ...(soil && {
+          segments: radialSegments(radials.length_m, radialRadius_m, plan.frequency_MHz, radials.count),
+        }),
+        ...(sigma !== undefined && { conductivity_SPerM: CONDUCTIVITY_SPerM.copper }),
+      });
+    });
+    if (laid.lifted.includes(i))
+      notes.push({
+        code: "radials-lifted",
+        message: `The radials of "${element.id}" cross another element's; they are taken to lie at ${(1000 * base).toFixed(0)} mm, insulated from them.`,
+        measured: base,
       });
   });
-  if (problems.length > 0) return failed(...problems);
   return ok({
-    frequency_Hz: plan.frequency_MHz * 1e6,
-    ground: plan.ground,
-    soilModel: plan.soilModel,
-    screens,
-    wires,
-    ports,
+    problem: {
+      frequency_Hz: plan.frequency_MHz * 1e6,
+      ground: plan.ground,
+      soilModel: plan.soilModel,
+      screens,
+      wires,
+      ports,
+    },
+    notes,
   });
 }
