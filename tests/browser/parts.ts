@@ -3,6 +3,7 @@ import { expect } from "vitest";
 
 /** The page's parts by what a person calls them: roles and names, as a screen reader has them. */
 export function parts(page: Page) {
+  const bar = page.getByRole("banner");
   const field = (name: string) => page.getByRole("textbox", { name, exact: true });
   return {
     title: field("Title of this plan"),
@@ -12,9 +13,9 @@ export function parts(page: Page) {
     reflectorTip: page.getByRole("slider", { name: "Length of the reflector" }),
     spacing: field("spacing"),
     reflectorLength: field("reflector length"),
-    undo: page.getByRole("button", { name: /^Undo/ }),
-    redo: page.getByRole("button", { name: /^Redo/ }),
-    planMenu: page.getByRole("button", { name: "Plan", exact: true }),
+    undo: bar.getByRole("button", { name: /^Undo/ }),
+    redo: bar.getByRole("button", { name: /^Redo/ }),
+    planMenu: bar.getByRole("button", { name: "Plan", exact: true }),
     item: (name: string | RegExp) => page.getByRole("menuitem", { name }),
     alert: page.getByRole("alert"),
     /** The hidden chooser behind "Open a plan file …". */

@@ -1,0 +1,96 @@
+import type { Page } from "playwright-core";
+import { expect } from "vitest";
+import { journey } from "./journey.ts";
+import { dragBy, parts, settled } from "./parts.ts";
+
+/**
+ * Starts to note when a box jumps: layout shifts, those soon after an input too. A unit that steps aside for a longer
+ * number is the number changing, not the page jumping: a shift of nothing but pieces of text is left out.
+ */
+async function watchShifts(page: Page): Promise<() => Promise<string[]>> {
+  await page.evaluate(() => {
+    const noted: string[] = [];
+    Object.assign(window, { noted });
+    type Source = { node?: Node; previousRect: DOMRectReadOnly; currentRect: DOMRectReadOnly };
+    const where = (r: DOMRectReadOnly) => `${r.x},${r.y} ${r.width}×${r.height}`;
+    const describe = ({ node, previousRect, currentRect }: Source) =>
+      `${(node as Element).outerHTML.slice(0, 60)} from ${where(previousRect)} to ${where(currentRect)}`;
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries() as (PerformanceEntry & { value: number; sources: Source[] })[]) {
+        const boxes = entry.sources.filter(({ node }) => node instanceof Element);
+        if (boxes.length > 0) noted.push(`${entry.value.toFixed(4)}: ${boxes.map(describe).join("; ")}`);
+      }
+    }).observe({ type: "layout-shift", buffered: true });
+  });
+  return async () => {
+    // Shifts are reported with the frame after the one that showed them.
+    await page.waitForTimeout(200);
+    return page.evaluate(() => (window as unknown as { noted: string[] }).noted);
+  };
+}
+
+/** Where everything stands that a person could be looking at or reaching for; numbers and dots may move in it. */
+function placesOf(page: Page): Promise<string[]> {
+  return page.evaluate(() =>
+    [...document.querySelectorAll("section, h2, h3, figure, svg, table, tr, fieldset, input, button, details")]
+      .filter((e) => !(e as SVGElement).ownerSVGElement && e.checkVisibility() && !e.closest("[role=status]"))
+      .map((e) => {
+        const { x, y } = e.getBoundingClientRect();
+        return `${e.nodeName} ${e.getAttribute("class") ?? ""} at ${x.toFixed(0)}, ${(y + scrollY).toFixed(0)}`;
+      }),
+  );
+}
+
+const windows = [
+  { name: "1440 × 900", viewport: { width: 1440, height: 900 } },
+  { name: "1280 × 720", viewport: { width: 1280, height: 720 } },
+  { name: "390 × 844", viewport: { width: 390, height: 844 } },
+] as const;
+
+journey.for(windows)(
+  "nothing jumps while the reflector and its tip are dragged: $name",
+  async ({ viewport }, { open }) => {
+    const page = await open({ viewport });
+    await settled(page);
+    const at = parts(page);
+    const before = await placesOf(page);
+    expect(before.length).toBeGreaterThan(50);
+    const shifts = await watchShifts(page);
+    const early = (await shifts()).length;
+    for (const [handle, across, down] of [
+      [at.reflectorOnPlan, -30, 30],
+      [at.reflectorOnPlan, 20, -20],
+      [at.reflectorTip, 0, -12],
+    ] as const) {
+      await handle.scrollIntoViewIfNeeded();
+      await dragBy(page, handle, across, down, 25);
+      await settled(page);
+      expect(await placesOf(page)).toEqual(before);
+    }
+    expect((await shifts()).slice(early)).toEqual([]);
+  },
+);
+
+journey.for(windows)("nothing jumps while the page opens: $name", async ({ viewport }, { open }) => {
+  const page = await open({ viewport });
+  await settled(page);
+  expect(await (await watchShifts(page))()).toEqual([]);
+});
+
+journey("a jump would be noticed", async ({ open }) => {
+  const page = await open();
+  await settled(page);
+  const shifts = await watchShifts(page);
+  await page.evaluate(() => {
+    const bar = document.createElement("div");
+    bar.style.height = "60px";
+    document.querySelector("main")!.prepend(bar);
+  });
+  await expect.poll(async () => (await shifts()).length).toBeGreaterThan(0);
+});
+
+journey.for(windows)("nothing runs off sideways: $name", async ({ viewport }, { open }) => {
+  const page = await open({ viewport });
+  await settled(page);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(viewport.width);
+});
