@@ -16,12 +16,14 @@ interface Props {
 export function Words({ sentence, onRetry }: Props) {
   const problems = useProblems();
   const fault = useAnswer((s) => s.fault);
+  const hasAnswer = useAnswer((s) => s.readout !== null);
 
   if (fault !== null)
     return (
       <div className="words words--trouble" role="alert">
         <p>
-          <Icon name="warn" /> The engine stopped: {fault}. The plan is untouched; the figures are the last good ones.
+          <Icon name="warn" /> The engine stopped: {fault}. The plan is untouched
+          {hasAnswer ? "; the figures are the last good ones." : "."}
         </p>
         <Button onClick={onRetry}>Try again</Button>
       </div>
