@@ -1,6 +1,7 @@
 import { cpus } from "node:os";
 import { type BenchRow, isMet } from "./BenchRow.ts";
 import { linalgRows } from "./linalgRows.ts";
+import { planRows } from "./planRows.ts";
 
 /**
  * `npm run bench` prints what is fast and what is not; nothing here ever fails a build. Ratios hold on any machine,
@@ -8,6 +9,7 @@ import { linalgRows } from "./linalgRows.ts";
  */
 const groups: readonly { name: string; rows(): readonly BenchRow[] | Promise<readonly BenchRow[]> }[] = [
   { name: "equations", rows: linalgRows },
+  { name: "preview", rows: planRows },
 ];
 
 const format = (value: number, unit: BenchRow["unit"]) => `${value.toPrecision(3)} ${unit}`;
