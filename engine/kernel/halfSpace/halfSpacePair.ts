@@ -1,11 +1,15 @@
 import { gaussLegendre } from "../../quad/gaussLegendre.ts";
 import type { Segments } from "../../wires/Segments.ts";
 import { pairMoments } from "../pairMoments.ts";
+import { DISTANT, distantPair } from "./distantPair.ts";
 import type { KernelTable } from "./KernelTable.ts";
+import { parallelRemainder } from "./parallelRemainder.ts";
 import { readTable } from "./readTable.ts";
 
 /** Distance to the image over the longer piece below which a piece that turns the corner is cut in two. */
 const CUT_RATIO = 1.5;
+/** Size of a piece, over 1/|k1|, below which the remainders are smooth however near the image. */
+const SMOOTH = 0.3;
 /** Most cuts of one pair: 2⁻²⁴ of a segment is below any height over soil that is allowed. */
 const DEEPEST = 24;
 const rules = [2, 3, 4, 5].map((n) => gaussLegendre(n));
@@ -21,8 +25,10 @@ const stack = new Float64Array(5 * 4 * DEEPEST);
  *   V_pq += ∫∫ u^p u'^q [ t_h·t'_h I1 + t_z t'_z I4 + (t_z ρ̂·t'_h − ρ̂·t_h t'_z) I3 ] ds ds',   S += ∫∫ I2 ds ds'
  *
  * with I_k = S_k + A_k g. The static images A2 g and A4 g go through the closed forms of the free-space pair with segment
- * t mirrored. The remainders S_k are smooth and take a product rule. The corner term A3 g ρ/(R + ζ), which is there
- * only between upright and level currents, rises as 1/R: pieces are cut until each is small against its distance.
+ * t mirrored. The remainders S_k take a product rule. The corner term A3 g ρ/(R + ζ), which is there only between
+ * upright and level currents, rises as 1/R: pieces are cut until each is small against its distance. So they are without
+ * it, as long as they are not small against 1/|k1|, over which the remainders change (a metre or less over good soil).
+ * Near pairs that are parallel go by `parallelRemainder`, distant ones of any kind by `distantPair`.
  *
  * Accuracy: 1e-5 of the sum of the parts' sizes for the rules; the table's own error besides.
  *
@@ -55,6 +61,17 @@ export function halfSpacePair(
   const upright = sz * tz;
   const corner = sz * sz * (tx * tx + ty * ty) + tz * tz * (sx * sx + sy * sy) > 1e-24;
 
+  {
+    const cx = x0 + 0.5 * (Ls * sx - Lt * tx);
+    const cy = y0 + 0.5 * (Ls * sy - Lt * ty);
+    const cz = z0 + 0.5 * (Ls * sz + Lt * tz);
+    const ratio = Math.sqrt(cx * cx + cy * cy + cz * cz) / Math.max(Ls, Lt);
+    if (ratio >= DISTANT) {
+      distantPair(out, at, table, x0, y0, z0, sx, sy, sz, Ls, tx, ty, tz, Lt, ratio);
+      return;
+    }
+  }
+
   // Static images.
   pairMoments(image, segments, s, t, true, k);
   out[at + 8]! += A[2]! * image[0]! - A[3]! * image[4]!;
@@ -65,7 +82,11 @@ export function halfSpacePair(
       out[at + 4 + p]! += upright * (A[6]! * image[4 + p]! + A[7]! * image[p]!);
     }
 
+  const k1 = Math.sqrt(table.place.halfSpace.k1Re ** 2 + table.place.halfSpace.k1Im ** 2);
   const area = Ls * Lt;
+  // Both level or both upright, and parallel: t's image then runs with s or against it.
+  const along = sx * tx + sy * ty - sz * tz;
+  const parallel = !corner && 1 - Math.abs(along) < 1e-12;
   let depth = 0;
   let top = 0;
   let u0 = 0;
@@ -81,9 +102,13 @@ export function halfSpacePair(
     const mz = z0 + us * sz + vt * tz;
     const du = (u1 - u0) * Ls;
     const dv = (v1 - v0) * Lt;
-    const longer = du > dv ? du : dv;
+    const longer = Math.max(du, dv);
     const ratio = Math.sqrt(mx * mx + my * my + mz * mz) / longer;
-    if (corner && ratio < CUT_RATIO && depth < DEEPEST) {
+    if (parallel && ratio < CUT_RATIO) {
+      parallelRemainder(out, at, table, x0, y0, z0, sx, sy, sz, along > 0 ? 1 : -1, Ls, Lt, level, upright);
+      return;
+    }
+    if (ratio < CUT_RATIO && depth < DEEPEST && (corner || longer * k1 > SMOOTH)) {
       depth++;
       const half = top;
       top += 5;
