@@ -6,6 +6,7 @@ import { formatQuantity } from "../../ui/quantity/formatQuantity.ts";
 import { DragHandle } from "./DragHandle.tsx";
 import { ElementMark } from "./ElementMark.tsx";
 import { elementName } from "./elementName.ts";
+import { firstThat } from "./firstThat.ts";
 import { overlapOfFields } from "./geometryWarnings.ts";
 import { headingOf } from "./heading.ts";
 import { LabelText } from "./LabelText.tsx";
@@ -81,11 +82,14 @@ export function PlanView(props: Props) {
     ...shownLetters.map(([, bearing]) => boxAround(onRing(frame, bearing, 20), 9)),
   ];
   const sheet = { width: frame.width_px, height: height_px };
-  const written = [false, true].map((short) => {
+  const write = (short: boolean) => {
     const { wishes, obstacles } = planLabels(frame, plan, units, fixed, short, ghost);
     return { wishes, obstacles, labels: placeLabels(wishes, obstacles, sheet, size.font_px) };
-  });
-  const { wishes, labels } = written.find((w) => !isCrowded(w.labels, w.obstacles, sheet)) ?? written[1]!;
+  };
+  const { wishes, labels } = firstThat(
+    [() => write(false), () => write(true)],
+    (written) => !isCrowded(written.labels, written.obstacles, sheet),
+  );
   const end = onRing(frame, heading);
   const tail = driven && place(driven);
 

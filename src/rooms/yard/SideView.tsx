@@ -5,6 +5,7 @@ import { formatQuantity } from "../../ui/quantity/formatQuantity.ts";
 import { DragHandle } from "./DragHandle.tsx";
 import { ElementMark } from "./ElementMark.tsx";
 import { elementName } from "./elementName.ts";
+import { firstThat } from "./firstThat.ts";
 import { headingOf } from "./heading.ts";
 import { LabelText } from "./LabelText.tsx";
 import type { ViewActions } from "./PlanView.tsx";
@@ -59,7 +60,7 @@ export function SideView(props: Props) {
     ...boxesAlong(tip(element), foot(element)),
   ]);
   // Where there is little room the mark alone tells which is which, as in the view from above.
-  const written = [elementName, () => ""].map((name) => {
+  const write = (name: typeof elementName) => {
     const wishes = plan.elements.map(
       (element): LabelWish => ({
         id: element.id,
@@ -71,8 +72,11 @@ export function SideView(props: Props) {
       }),
     );
     return { wishes, labels: placeLabels(wishes, obstacles, sheet, size.font_px) };
-  });
-  const { wishes, labels } = written.find((w) => !isCrowded(w.labels, obstacles, sheet)) ?? written[1]!;
+  };
+  const { wishes, labels } = firstThat(
+    [() => write(elementName), () => write(() => "")],
+    (written) => !isCrowded(written.labels, obstacles, sheet),
+  );
 
   return (
     <svg

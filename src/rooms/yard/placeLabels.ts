@@ -43,6 +43,10 @@ const sides: readonly Side[] = [
   "below-left",
 ];
 
+/** How far a label may go, in gaps, and what each step outwards costs against a less liked side or an overlap. */
+const reaches = [1, 2.2, 4, 6] as const;
+const farCost = 12;
+
 /** Width of a text in the page's face: a generous mean advance, since a label that is too short for its box is harmless. */
 export function textWidth_px(text: string, font_px: number): number {
   return text.length * font_px * 0.56;
@@ -64,20 +68,23 @@ export function placeLabels(
     let best: PlacedLabel | undefined;
     let least = Number.POSITIVE_INFINITY;
     const liked = [...(wish.prefer ?? []), ...sides.filter((side) => !wish.prefer?.includes(side))];
-    for (const [far, reach] of [1, 2.2, 4, 6].entries())
+    for (const [far, reach] of reaches.entries()) {
+      // Going further costs at least this much: nothing there can be better than what is found.
+      if (least <= farCost * far) break;
       for (const [rank, side] of liked.entries()) {
         const label = labelAt(wish, side, wish.gap_px * reach, font_px, far > 0);
-        const cost =
-          20 * outside(label.box, sheet) +
-          10 * placed.reduce((sum, other) => sum + overlap(grown(other.box, 3), label.box), 0) +
-          4 * obstacles.reduce((sum, other) => sum + overlap(other, label.box), 0) +
-          rank +
-          12 * far;
+        let cost = rank + farCost * far + 20 * outside(label.box, sheet);
+        for (const other of placed) cost += 10 * overlap(grown(other.box, 3), label.box);
+        for (const other of obstacles) {
+          if (cost >= least) break;
+          cost += 4 * overlap(other, label.box);
+        }
         if (cost < least) {
           least = cost;
           best = label;
         }
       }
+    }
     placed.push(best!);
   }
   return placed;

@@ -1,6 +1,6 @@
 import { act, cleanup, fireEvent, render, screen } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
-import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import type { SavedPlan } from "../../../engine/index.ts";
 import { reflectorOf, spacingOf } from "../../../engine/index.ts";
 import { ReflectorButton } from "../../../src/rooms/yard/ReflectorButton.tsx";
@@ -8,6 +8,9 @@ import { Yard } from "../../../src/rooms/yard/Yard.tsx";
 import { planStore } from "../../../src/store/usePlan.ts";
 import { settingsStore } from "../../../src/store/useSettings.ts";
 import { driven, reflector, yardPlan } from "./yardPlan.ts";
+
+// A drawing of three hundred parts takes jsdom long on a busy machine; how fast it is in a browser is not asked here.
+vi.setConfig({ testTimeout: 30_000 });
 
 const plan = () => planStore.getState().plan;
 // By label, not by role: working out every role and name of a drawing takes jsdom most of a second.
