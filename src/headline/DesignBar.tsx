@@ -16,6 +16,7 @@ export function DesignBar() {
   const units = useSettings((s) => s.units);
   const hasReflector = reflectorOf(plan) !== undefined;
   const pins = plan.pins ?? [];
+  const isFull = pins.length >= limits.pins;
 
   return (
     <div className="design-bar">
@@ -28,7 +29,8 @@ export function DesignBar() {
       </Button>
       <Button
         icon={<Icon name="pin" />}
-        disabled={pins.length >= limits.pins}
+        disabled={isFull}
+        title={isFull ? `${limits.pins} designs are pinned, the most there is room for: remove one first` : undefined}
         onClick={() => {
           const held = pinnedAs(plan, plan);
           if (held) say(`This design is pinned already, as “${held.name}”.`);

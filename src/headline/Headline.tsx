@@ -1,6 +1,8 @@
+import { useRef } from "react";
 import { useAnswer } from "../store/useAnswer.ts";
 import { Announcer } from "./Announcer.tsx";
 import { DesignBar } from "./DesignBar.tsx";
+import { Glance } from "./Glance.tsx";
 import type { HeadlineFigure } from "./headlineFigures.ts";
 import { SoilPreview } from "./SoilPreview.tsx";
 import { useComparison } from "./useComparison.ts";
@@ -15,12 +17,14 @@ interface Props {
 export function Headline({ onRetry }: Props) {
   const state = useAnswer((s) => s.state);
   const comparison = useComparison();
+  const figures = comparison?.figures ?? waiting;
+  const full = useRef<HTMLDListElement>(null);
 
   return (
     <section className="headline" aria-label="What this design does" data-answer={state}>
       <div className="headline__left">
-        <dl className="figures">
-          {(comparison?.figures ?? waiting).map((one) => (
+        <dl className="figures" ref={full}>
+          {figures.map((one) => (
             <div key={one.id} className={one.isHot ? "figure figure--hot" : "figure"}>
               <dt className="figure__label">
                 {one.label}
@@ -39,6 +43,7 @@ export function Headline({ onRetry }: Props) {
         <Words sentence={comparison?.sentence ?? null} onRetry={onRetry} />
         <DesignBar />
       </div>
+      <Glance figures={figures} full={full} />
       <Announcer comparison={comparison} />
     </section>
   );

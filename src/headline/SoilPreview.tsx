@@ -9,43 +9,44 @@ const noNotes: readonly never[] = [];
 export function SoilPreview() {
   const isPreview = usePlan((s) => s.plan.ground.kind === "soil" && s.plan.soilModel === "screen");
   const notes = useAnswer((s) => s.readout?.notes ?? noNotes);
-  const state = useAnswer((s) => s.state);
-  if (!isPreview && notes.length === 0) return <span className="sureness" data-answer={state} />;
+  const hasMore = isPreview || notes.length > 0;
 
   return (
-    <span className="sureness" data-answer={state}>
-      <Popover
-        buttonClass="button button--quiet sureness__button"
-        title="How sure are these figures?"
-        end
-        label={
-          <>
-            <Icon name="info" />
-            {isPreview ? "quick preview of the soil’s effect" : "notes on this answer"}
-            {notes.length > 0 && isPreview && <span className="sureness__count">{notes.length}</span>}
-          </>
-        }
-      >
-        {() => (
-          <>
-            {isPreview && (
-              <p>
-                This is a quick approximation. It takes the currents as over a perfect ground and then corrects them for
-                soil and radials. With few or short radials it can be off by tens of ohms at the feedpoint and by
-                decibels in the pattern, because the radials’ own reactance, which it leaves out, detunes a reflector.
-                Differences between two designs on the same radials are safer than either figure alone.
-              </p>
-            )}
-            {notes.length > 0 && (
-              <ul className="sureness__notes">
-                {notes.map((note) => (
-                  <li key={note.code + note.message}>{note.message}</li>
-                ))}
-              </ul>
-            )}
-          </>
-        )}
-      </Popover>
-    </span>
+    <div className="sureness">
+      {hasMore && (
+        <Popover
+          buttonClass="button button--quiet sureness__button"
+          title="How sure are these figures?"
+          label={
+            <>
+              <Icon name="info" />
+              {isPreview ? "quick preview of the soil’s effect" : "notes on this answer"}
+              {notes.length > 0 && isPreview && <span className="sureness__count">{notes.length}</span>}
+            </>
+          }
+        >
+          {() => (
+            <>
+              {isPreview && (
+                <p>
+                  This is a quick approximation. It takes the currents as over a perfect ground and then corrects them
+                  for soil and radials. With few or short radials it can be off by tens of ohms at the feedpoint and by
+                  decibels in the pattern, because the radials’ own reactance, which it leaves out, detunes a reflector.
+                  Differences between two designs on the same radials are safer than either figure alone.
+                </p>
+              )}
+              {notes.length > 0 && (
+                <ul className="sureness__notes">
+                  {notes.map((note) => (
+                    <li key={note.code + note.message}>{note.message}</li>
+                  ))}
+                </ul>
+              )}
+            </>
+          )}
+        </Popover>
+      )}
+      <span className="sureness__working">working …</span>
+    </div>
   );
 }

@@ -1,5 +1,6 @@
 import { useAnswer } from "../store/useAnswer.ts";
 import { useProblems } from "../store/useProblems.ts";
+import { keepUnits } from "../text/keepUnits.ts";
 import { Button } from "../ui/Button.tsx";
 import { Icon } from "../ui/Icon.tsx";
 import { Popover } from "../ui/Popover.tsx";
@@ -52,7 +53,7 @@ export function Words({ sentence, onRetry }: Props) {
 
   return (
     <div className="words">
-      <p>{sentence ?? "Working out the first answer …"}</p>
+      <p>{sentence === null ? "Working out the first answer …" : keepUnits(sentence)}</p>
     </div>
   );
 }

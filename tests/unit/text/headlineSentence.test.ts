@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Rung } from "../../../engine/index.ts";
 import { headlineSentence } from "../../../src/text/headlineSentence.ts";
+import { keepUnits } from "../../../src/text/keepUnits.ts";
 import { powerInWords } from "../../../src/text/powerInWords.ts";
 import { sUnitsInWords } from "../../../src/text/sUnitsInWords.ts";
 
@@ -68,4 +69,10 @@ describe("headlineSentence", () => {
     expect(said).toContain("Toward 300°, stations are about 1½ S-units (6 dB each) stronger than straight behind.");
     expect(said).not.toContain("W");
   });
+});
+
+test("no line may end between a number and its unit", () => {
+  expect(keepUnits("as if 100 W were 1.2 kW, about 1½ S-units (6 dB each), over 8 meadows")).toBe(
+    "as if 100\u00a0W were 1.2\u00a0kW, about 1½\u00a0S-units (6\u00a0dB each), over 8 meadows",
+  );
 });
