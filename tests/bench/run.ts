@@ -1,5 +1,6 @@
 import { cpus } from "node:os";
 import { type BenchRow, isMet } from "./BenchRow.ts";
+import { browserRows } from "./browserRows.ts";
 import { linalgRows } from "./linalgRows.ts";
 import { planRows } from "./planRows.ts";
 
@@ -10,6 +11,7 @@ import { planRows } from "./planRows.ts";
 const groups: readonly { name: string; rows(): readonly BenchRow[] | Promise<readonly BenchRow[]> }[] = [
   { name: "equations", rows: linalgRows },
   { name: "preview", rows: planRows },
+  { name: "browser", rows: browserRows },
 ];
 
 const format = (value: number, unit: BenchRow["unit"]) => `${value.toPrecision(3)} ${unit}`;

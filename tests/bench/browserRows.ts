@@ -1,0 +1,123 @@
+import { resolve } from "node:path";
+import { pathToFileURL } from "node:url";
+import type { Browser, Page } from "playwright-core";
+import { launchBrowser } from "../support/launchBrowser.ts";
+import { unpackBrowser } from "../support/unpackBrowser.ts";
+import type { BenchRow } from "./BenchRow.ts";
+
+interface Watched {
+  /** Milliseconds from the start of loading to the frame that first showed a pattern. */
+  readonly firstPattern_ms: number | null;
+  readonly frames_ms: number[];
+  /** Frames in which the live curve of the elevation cut was another than in the frame before. */
+  readonly patterns: number;
+}
+
+/** Runs in the page before its own script: notes each frame, and whether it showed a new pattern. */
+function watchFrames(): void {
+  const watched = { firstPattern_ms: null as number | null, frames_ms: [] as number[], patterns: 0 };
+  Object.assign(window, { watched });
+  let shown = "";
+  const frame = (now_ms: number) => {
+    watched.frames_ms.push(now_ms);
+    const curve = document.querySelector("figure svg path.tr-live")?.getAttribute("d") ?? "";
+    if (curve !== "" && curve !== shown) {
+      watched.firstPattern_ms ??= performance.now();
+      watched.patterns++;
+      shown = curve;
+    }
+    requestAnimationFrame(frame);
+  };
+  requestAnimationFrame(frame);
+}
+
+async function openPage(browser: Browser): Promise<Page> {
+  const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+  await page.addInitScript(watchFrames);
+  await page.goto(pathToFileURL(resolve("dist/index.html")).href);
+  await page.waitForFunction(() => (window as unknown as { watched: Watched }).watched.firstPattern_ms !== null);
+  return page;
+}
+
+const watchedIn = (page: Page) => page.evaluate(() => (window as unknown as { watched: Watched }).watched);
+
+interface Drag {
+  readonly perSecond: number;
+  readonly patternsPerSecond: number;
+  /** The page's own thread: script, layout and paint, in time of the processor, which other programs cannot lengthen much. */
+  readonly busyPerPattern_ms: number;
+}
+
+/** Two seconds with the reflector in the hand, moved faster than frames come. */
+async function dragFor(page: Page, duration_ms: number): Promise<Drag> {
+  const session = await page.context().newCDPSession(page);
+  await session.send("Performance.enable", { timeDomain: "threadTicks" });
+  const busy_ms = async () => {
+    const { metrics } = await session.send("Performance.getMetrics");
+    return 1000 * (metrics.find(({ name }) => name === "TaskDuration")?.value ?? Number.NaN);
+  };
+  const box = await page.getByRole("slider", { name: "Spacing of the reflector" }).boundingBox();
+  if (!box) throw new Error("dragFor: no reflector on the page");
+  const x = box.x + box.width / 2;
+  const y = box.y + box.height / 2;
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x, y + 10);
+  const before = await watchedIn(page);
+  const busyBefore_ms = await busy_ms();
+  const start = performance.now();
+  for (let i = 0; performance.now() - start < duration_ms; i++) {
+    // To and fro at an even pace: near a turning point two frames could rightly show the same pattern.
+    await page.mouse.move(x, y + 10 + Math.abs((i % 80) - 40));
+    await new Promise((later) => setTimeout(later, 4));
+  }
+  const after = await watchedIn(page);
+  const busyAfter_ms = await busy_ms();
+  await page.mouse.up();
+  const [from, to] = [before.frames_ms.at(-1)!, after.frames_ms.at(-1)!];
+  const seconds = (to - from) / 1000;
+  return {
+    perSecond: (after.frames_ms.length - before.frames_ms.length) / seconds,
+    patternsPerSecond: (after.patterns - before.patterns) / seconds,
+    busyPerPattern_ms: (busyAfter_ms - busyBefore_ms) / (after.patterns - before.patterns),
+  };
+}
+
+/** The built page in a real browser. A busy machine shows here first: read these rows when nothing else runs. */
+export async function browserRows(): Promise<BenchRow[]> {
+  const browser = await launchBrowser(await unpackBrowser());
+  const remark = `Chromium ${browser.version()}, 1440 × 900`;
+  const opened: number[] = [];
+  for (let i = 0; i < 5; i++) {
+    const page = await openPage(browser);
+    opened.push((await watchedIn(page)).firstPattern_ms!);
+    await page.close();
+  }
+  const page = await openPage(browser);
+  await page.waitForTimeout(1500); // the first sweeps are done
+  const drags = [await dragFor(page, 2000), await dragFor(page, 2000), await dragFor(page, 2000)];
+  await browser.close();
+  return [
+    { name: "file opened to first pattern drawn", measured: Math.min(...opened), goal: 1000, unit: "ms", remark },
+    {
+      name: "drag the reflector: frames",
+      measured: Math.max(...drags.map((drag) => drag.perSecond)),
+      goal: 59,
+      unit: "frames/s",
+      atLeast: true,
+    },
+    {
+      name: "drag the reflector: the page’s thread, for each new pattern",
+      measured: Math.min(...drags.map((drag) => drag.busyPerPattern_ms)),
+      goal: 12,
+      unit: "ms",
+    },
+    {
+      name: "drag the reflector: frames with a new pattern",
+      measured: Math.max(...drags.map((drag) => drag.patternsPerSecond)),
+      goal: 59,
+      unit: "frames/s",
+      atLeast: true,
+    },
+  ];
+}
