@@ -27,9 +27,10 @@ for (const colorScheme of ["light", "dark"] as const)
     page.on("console", (message) => console.log(`${shot}: ${message.text()}`));
     page.on("pageerror", (error) => console.log(`${shot}: ${error.message}`));
     await page.goto(pathToFileURL(resolve("dist/index.html")).href);
-    await page.locator("#root > *").first().waitFor();
-    // Until the first answers are drawn and nothing moves any more.
-    await page.waitForTimeout(1500);
+    // Until the answer and the sweep behind it are drawn.
+    await page.locator('[data-answer="fresh"]').first().waitFor();
+    await page.getByText("No curve yet.").waitFor({ state: "hidden" });
+    await page.waitForTimeout(500);
     await page.screenshot({ path: `${folder}/${shot}.png` });
     await page.screenshot({ path: `${folder}/${shot}-whole.png`, fullPage: true });
     await context.close();
