@@ -59,6 +59,12 @@ export interface BandReadout {
     readonly reactance_ohm: readonly number[];
     readonly swr50: readonly number[];
   }[];
+  /** Absent: every frequency was solved. Else these were, and the rest lie on a curve through them. */
+  readonly interpolated?: {
+    readonly solved_MHz: readonly number[];
+    /** Where one frequency was solved to check the curve through the others: how far off that was [ohm]. */
+    readonly error_ohm: number;
+  };
 }
 
 export interface BandRequest {

@@ -1,14 +1,13 @@
 import type { ElementPlan, Plan, PortInput, RadialScreen, WireInput, WireProblem } from "../contract.ts";
-import { limits } from "../plan/limits.ts";
-import { failed, type Note, ok, type Problem, type Result } from "../result.ts";
+import { failed, type Note, ok, type Result } from "../result.ts";
+import { footing } from "./footing.ts";
+import { modelObstacles } from "./modelObstacles.ts";
 import { radialSegments, uprightSegments } from "./planSegments.ts";
 import { radialDirections } from "./radialDirections.ts";
 import { radialHeights } from "./radialHeights.ts";
 
 /** Conductivity [S/m]: annealed copper 5.8e7 (IACS), a usual aluminium alloy 3.5e7. */
 const CONDUCTIVITY_SPerM = { copper: 5.8e7, aluminium: 3.5e7, perfect: undefined } as const;
-/** How a plan's radials enter the equations. */
-type Footing = "screen" | "wires" | "ground plane";
 
 export interface PlanWires {
   readonly problem: WireProblem;
@@ -35,51 +34,18 @@ const termination = (element: ElementPlan): PortInput["termination"] => {
   }
 };
 
-function footing(plan: Plan, element: ElementPlan): Footing {
-  switch (plan.ground.kind) {
-    case "free-space":
-      return "wires";
-    case "perfect":
-      return element.radials.height_m > 0 ? "wires" : "ground plane";
-    case "soil":
-      return plan.soilModel === "full-wave" ? "wires" : "screen";
-  }
-}
-
-/** What stands in the way of laying an element's radials, if anything. */
-function obstacle(plan: Plan, element: ElementPlan, index: number): Problem | undefined {
-  const { height_m, count } = element.radials;
-  const where = `elements[${index}].radials`;
-  if (plan.ground.kind === "soil" && plan.soilModel === "screen" && height_m > limits.previewHeight_m)
-    return {
-      code: "raised-needs-full-wave",
-      where: `${where}.height_m`,
-      message: `Radials raised to ${height_m} m over soil need the full-wave soil model; the preview takes up to ${limits.previewHeight_m} m.`,
-    };
-  if (plan.ground.kind === "soil" && plan.soilModel === "full-wave" && height_m < 0)
-    return {
-      code: "buried-needs-preview",
-      where: `${where}.height_m`,
-      message: `Radials buried at ${height_m} m are so far known to the preview only; the full-wave soil model takes 0 m and above.`,
-    };
-  if (count === 0 && footing(plan, element) === "wires")
-    return {
-      code: "base-without-radials",
-      where: `${where}.count`,
-      message: "0 radials: with nothing to stand on, the base needs at least 1 radial to be fed against.",
-    };
-  return undefined;
-}
-
 /**
  * A checked plan as wires and ports, one port per element at its base, in plan order.
  *
  * In the soil preview radials become screens. Over perfect ground a base on the ground is joined to it. Else radials are
  * wires at the height of the base; lying on soil their axes are 5 mm up. Where the fields of two elements cross at one
  * height, the later one's is laid 5 mm above and a note says so.
+ *
+ * @param mesh_MHz the frequency whose wavelength the wires are cut by: one for a whole sweep, or its curve would step
+ *   wherever the number of segments does
  */
-export function wiresFromPlan(plan: Plan): Result<PlanWires> {
-  const problems = plan.elements.flatMap((element, i) => obstacle(plan, element, i) ?? []);
+export function wiresFromPlan(plan: Plan, mesh_MHz = plan.frequency_MHz): Result<PlanWires> {
+  const problems = modelObstacles(plan);
   if (problems.length > 0) return failed(...problems);
 
   const wires: WireInput[] = [];
@@ -100,7 +66,7 @@ export function wiresFromPlan(plan: Plan): Result<PlanWires> {
       from_m: [x, y, base],
       to_m: [x, y, base + element.height_m],
       radius_m,
-      ...(soil && { segments: uprightSegments(element.height_m, radius_m, plan.frequency_MHz, plan.soilModel) }),
+      ...(soil && { segments: uprightSegments(element.height_m, radius_m, mesh_MHz, plan.soilModel) }),
       ...(sigma !== undefined && { conductivity_SPerM: sigma }),
     });
     ports.push({ id: element.id, wire: element.id, position: 0, termination: termination(element) });
@@ -114,7 +80,7 @@ export function wiresFromPlan(plan: Plan): Result<PlanWires> {
         to_m: [x + radials.length_m * Math.cos(angle), y + radials.length_m * Math.sin(angle), base],
         radius_m: radialRadius_m,
         ...(soil && {
-          segments: radialSegments(radials.length_m, radialRadius_m, plan.frequency_MHz, radials.count),
+          segments: radialSegments(radials.length_m, radialRadius_m, mesh_MHz, radials.count),
         }),
         ...(sigma !== undefined && { conductivity_SPerM: CONDUCTIVITY_SPerM.copper }),
       });

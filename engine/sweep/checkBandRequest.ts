@@ -1,0 +1,22 @@
+import type { BandRequest } from "../readouts/PlanReadout.ts";
+import { failed, ok, type Result } from "../result.ts";
+
+const MOST_POINTS = 401;
+
+/** Whether a band can be swept: its edges in order, and a sensible number of points. */
+export function checkBandRequest(request: BandRequest): Result<BandRequest> {
+  const { from_MHz, to_MHz, points } = request;
+  if (!(from_MHz > 0 && to_MHz > from_MHz))
+    return failed({
+      code: "band-order",
+      where: "band",
+      message: `The band runs from ${from_MHz} to ${to_MHz} MHz; the upper edge must lie above the lower.`,
+    });
+  if (!(Number.isInteger(points) && points >= 2 && points <= MOST_POINTS))
+    return failed({
+      code: "band-points",
+      where: "band",
+      message: `${points} points; the limits are 2 and ${MOST_POINTS}.`,
+    });
+  return ok(request);
+}
