@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useEffect, useState } from "react";
 import { usePlan } from "../store/usePlan.ts";
 import { Button } from "../ui/Button.tsx";
 import { Icon } from "../ui/Icon.tsx";
@@ -45,6 +45,9 @@ function Title() {
   const title = usePlan((s) => s.plan.title);
   const edit = usePlan((s) => s.edit);
   const sealEdit = usePlan((s) => s.sealEdit);
+  useEffect(() => {
+    document.title = title ? `${title} – Hindwire` : "Hindwire";
+  }, [title]);
   return (
     <input
       className="topbar__title"
