@@ -21,7 +21,8 @@ const moments = new Float64Array(4);
  * closed form along the source and, for parallel ones, along the observer too; the rest (e^{−jkR} − 1)/R is smooth and
  * is taken from filament to filament, so that the real part of the matrix is exactly the power radiated by filaments.
  *
- * Accuracy: quadrature error below 1e-5 of the moment, the closed forms to ten digits. Reduced kernel and filament
+ * Accuracy: quadrature error below 1e-5 of the moment, except for a segment on itself that is longer than a ninetieth of
+ * a wavelength, where it grows as (kL)² to 1e-4 at a twentieth; the closed forms to ten digits. Reduced kernel and filament
  * radiation neglect terms of order (ka)² and a/length.
  *
  * @param out     8 numbers, written: Re m00, m10, m01, m11, then Im [m]
