@@ -19,6 +19,7 @@ import { radialLines } from "./radialLines.ts";
 import { scaleBar } from "./scaleBar.ts";
 import { snapGrid_m, snapLength } from "./snapLength.ts";
 import type { SheetSize } from "./useSheetSize.ts";
+import { sheetHeight_px } from "./useSheetSize.ts";
 
 export interface ViewActions {
   readonly onDragStart: () => void;
@@ -54,7 +55,7 @@ export function PlanView(props: Props) {
   const driven = drivenOf(plan);
   const reflector = reflectorOf(plan);
   const ghost = reflector ? undefined : reflectorOf(withReflector(plan));
-  const height_px = Math.round(Math.min(420, Math.max(270, size.width_px * 0.86)));
+  const height_px = sheetHeight_px(size, 0.86, 0.32, 240);
   const frame = fitPlanFrame(ghost ? withReflector(fitTo) : fitTo, size.width_px, height_px);
   const heading = headingOf(plan);
   const place = (element: ElementPlan) => toSheet(frame, heading, element.forward_m, element.left_m);

@@ -18,6 +18,7 @@ import type { SideFrame } from "./sideFrame.ts";
 import { fitSideFrame, footOf, heightAt, toSideSheet } from "./sideFrame.ts";
 import { snapGrid_m, snapLength } from "./snapLength.ts";
 import type { SheetSize } from "./useSheetSize.ts";
+import { sheetHeight_px } from "./useSheetSize.ts";
 
 interface Props extends ViewActions {
   readonly plan: SavedPlan;
@@ -34,7 +35,7 @@ export function SideView(props: Props) {
 
   const driven = drivenOf(plan);
   const reflector = reflectorOf(plan);
-  const height_px = Math.round(Math.min(260, Math.max(190, size.width_px * 0.52)));
+  const height_px = sheetHeight_px(size, 0.5, 0.19, 160);
   const frame = fitSideFrame(fitTo, size.width_px, height_px);
   const heading = headingOf(plan);
   const wavelength = wavelength_m(plan.frequency_MHz);

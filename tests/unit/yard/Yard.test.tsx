@@ -169,18 +169,19 @@ describe("by pointer", () => {
   });
 
   test("the beam's end can be dragged round, and the elements turn with it", () => {
-    open(yardPlan({ site: { heading_deg: 0, ituRegion: 1 } }));
+    const { container } = open(yardPlan({ site: { heading_deg: 0, ituRegion: 1 } }));
     const handle = slider("Heading of the beam");
-    const start = placeOf(handle);
-    const radius = 155 - start.y; // Without layout the drawing is 360 px wide and 310 px tall.
+    const ring = container.querySelector(".yard-compass")!;
+    const [x, y, radius] = ["cx", "cy", "r"].map((name) => Number(ring.getAttribute(name))) as [number, number, number];
+    expect(placeOf(handle)).toEqual({ x, y: y - radius });
     fireEvent.pointerDown(handle, down);
     fireEvent.pointerMove(handle, { ...down, clientX: 500 + radius, clientY: 500 + radius });
     expect(plan().site?.heading_deg).toBe(90);
     const end = placeOf(slider("Heading of the beam"));
-    expect(end.x).toBeCloseTo(180 + radius, 6);
+    expect(end.x).toBeCloseTo(x + radius, 6);
     const back = placeOf(slider("Spacing of the reflector"));
-    expect(back.y).toBeCloseTo(155, 6);
-    expect(back.x).toBeLessThan(180);
+    expect(back.y).toBeCloseTo(y, 6);
+    expect(back.x).toBeLessThan(x);
   });
 
   test("what is dragged stays in sight", () => {
