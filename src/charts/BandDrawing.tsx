@@ -44,7 +44,7 @@ export function BandDrawing(p: Props) {
     });
     const limits = layout.ticks.filter((v) => isLimit(quantity, v)).map(level);
     const edges = [...limits, ...[band.from_MHz, band.to_MHz, design_MHz].map(upright)];
-    const lines = [...pointed.map((c) => ({ points: c.points })), ...edges];
+    const lines = [...pointed.map((c) => ({ of: c.id, points: c.points })), ...edges];
     const notes = bandNotes({ layout, quantity, text_px, facts, lines, keepOut: sheet.keepOut });
     const drawn = drawTraces(pointed, {
       fixed: edges,
@@ -97,6 +97,7 @@ export function BandDrawing(p: Props) {
       <path className="tr-marker" d={`M${marker_x.toFixed(1)},${foot}V${plot.y}`} />
       {notes.map((n) => (
         <g key={n.id}>
+          {n.leader && <path className="bc-leader" d={n.leader} />}
           {n.kind === "lowest" ? (
             <circle className="bc-lowest" cx={n.at[0].toFixed(1)} cy={n.at[1].toFixed(1)} r={5} />
           ) : (

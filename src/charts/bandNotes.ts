@@ -7,7 +7,7 @@ import type { BandQuantity } from "./readSweep.ts";
 import { swr } from "./swr.ts";
 import { textWidth_px } from "./textWidth.ts";
 import { thinned } from "./thinned.ts";
-import type { Spot } from "./tracePath.ts";
+import { type Spot, tracePath } from "./tracePath.ts";
 
 export interface BandNote {
   readonly id: string;
@@ -15,6 +15,8 @@ export interface BandNote {
   readonly at: Spot;
   /** Null when no place was free: the words under the chart say the same. */
   readonly box: Box | null;
+  /** From the mark to a note that stands away from it; "" when it stands beside. */
+  readonly leader: string;
   readonly kind: "lowest" | "zero";
 }
 
@@ -26,6 +28,9 @@ interface Asked {
   readonly lines: readonly LabelLine[];
   readonly keepOut: readonly Box[];
 }
+
+/** How far from its mark a note may stand: beyond the first it is led to by a line. */
+const farOut_px = [6, 20, 36, 56];
 
 const ways: readonly Spot[] = [
   [0, 1],
@@ -40,7 +45,7 @@ const ways: readonly Spot[] = [
 
 /** Marks for the lowest SWR and for X = 0 of each live feedpoint, each with its figure beside it. */
 export function bandNotes({ layout, quantity, text_px, facts, lines, keepOut }: Asked): BandNote[] {
-  const notes: Omit<BandNote, "box">[] = [];
+  const notes: Omit<BandNote, "box" | "leader">[] = [];
   for (const f of facts) {
     if (quantity === "swr" && f.lowest)
       notes.push({
@@ -67,11 +72,23 @@ export function bandNotes({ layout, quantity, text_px, facts, lines, keepOut }: 
       width: textWidth_px(n.text, text_px),
       height: text_px * 1.2,
       isNeeded: true,
-      anchors: ways.map((away) => ({ at: [n.at[0] + away[0] * 6, n.at[1] + away[1] * 6] as const, away })),
+      anchors: farOut_px.flatMap((by) =>
+        ways.map((away) => ({ at: [n.at[0] + away[0] * by, n.at[1] + away[1] * by] as const, away })),
+      ),
     })),
     lines: lines.map((l) => ({ ...l, points: thinned(l.points, 120) })),
     keepOut: [...keepOut, ...spots],
     frame: { x: layout.plot.x + 2, y: layout.plot.y, width: layout.plot.width - 4, height: layout.plot.height },
   });
-  return shown.map((n) => ({ ...n, box: boxes.get(n.id) ?? null }));
+  return shown.map((n) => {
+    const box = boxes.get(n.id) ?? null;
+    return { ...n, box, leader: box ? leaderTo(box, n.at) : "" };
+  });
+}
+
+/** Straight from a spot to the nearest place of a box, if that is far enough to need leading. */
+function leaderTo(box: Box, [x, y]: Spot): string {
+  const to: Spot = [Math.max(box.x, Math.min(box.x + box.width, x)), Math.max(box.y, Math.min(box.y + box.height, y))];
+  const far = Math.sqrt((to[0] - x) ** 2 + (to[1] - y) ** 2);
+  return far > 18 ? tracePath([[x, y], to]) : "";
 }

@@ -19,7 +19,7 @@ export interface LabelRequest {
   readonly height: number;
   /** Tried in this order, so that a label keeps its place while it can. */
   readonly anchors: readonly Anchor[];
-  /** Better close to another line than not at all. */
+  /** Better close to another line, or over one without a name, than not at all. */
   readonly isNeeded?: boolean;
 }
 
@@ -66,7 +66,9 @@ export function placeLabels(scene: LabelScene): ReadonlyMap<string, Box> {
 }
 
 function firstFree(label: LabelRequest, scene: LabelScene, taken: readonly Box[]): Box | null {
-  for (const { step, own, other } of label.isNeeded ? [...attempts, lastResort] : attempts) {
+  for (const attempt of label.isNeeded ? [...attempts, lastResort] : attempts) {
+    const { step, own, other } = attempt;
+    const lines = attempt === lastResort ? scene.lines.filter((l) => l.of !== undefined) : scene.lines;
     for (const { at, away } of label.anchors) {
       if (!Number.isFinite(at[0] + at[1] + away[0] + away[1])) continue;
       const reach = step + (Math.abs(away[0]) * label.width + Math.abs(away[1]) * label.height) / 2;
@@ -79,8 +81,7 @@ function firstFree(label: LabelRequest, scene: LabelScene, taken: readonly Box[]
       if (!isInside(box, scene.frame) || taken.some((t) => boxesTouch(grown(box, 2), t))) continue;
       const near = grown(box, own);
       const wide = grown(box, other);
-      if (!scene.lines.some((l) => lineTouches(l.points, l.of === undefined || l.of === label.id ? near : wide)))
-        return box;
+      if (!lines.some((l) => lineTouches(l.points, l.of === undefined || l.of === label.id ? near : wide))) return box;
     }
   }
   return null;

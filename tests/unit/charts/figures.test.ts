@@ -51,6 +51,8 @@ test("a cut is read on its samples exactly, between them in a straight line, and
   expect(readCut(cut, 1.25)).toBeCloseTo(-8.5, 12);
   expect(readCut(cut, 0)).toBe(Number.NEGATIVE_INFINITY);
   expect(readCut(cut, 0.5)).toBeNaN();
+  // No figure beside a zero field, rather than −Infinity all the way to the next sample.
+  expect(readCut({ angle_deg: [0, 1], gain_dBi: [-3, Number.NEGATIVE_INFINITY] }, 0.5)).toBeNaN();
   expect(readCut(cut, 2.5)).toBeNaN();
   expect(readCut(cut, -0.1)).toBeNaN();
   expect(readCut(cut, 3.1)).toBeNaN();

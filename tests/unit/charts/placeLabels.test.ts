@@ -133,5 +133,24 @@ test("thinning keeps the ends and stays near the number asked for", () => {
   expect(few.length).toBeLessThanOrEqual(122);
   expect(few[0]).toBe(points[0]);
   expect(few.at(-1)).toBe(points.at(-1));
+  // 360 points at every third end on the 358th: the last has to be added.
+  expect(thinned(points.slice(0, 360), 120).at(-1)).toBe(points[359]);
   expect(thinned(points.slice(0, 5), 120)).toHaveLength(5);
+});
+
+test("anchors lead away from the hub first, then toward it, square to the line, and a gap gives none", () => {
+  const line: Spot[] = [
+    [0, 100],
+    [10, 100],
+    [20, 100],
+    [30, 100],
+    [40, 100],
+  ];
+  expect(lineAnchors(line, [20, 200], [0.5])).toEqual([
+    { at: [20, 100], away: [0, -1] },
+    { at: [20, 100], away: [-0, 1] },
+  ]);
+  expect(lineAnchors(line.toReversed(), [20, 0], [0.5])[0]!.away[1]).toBe(1);
+  const holed = line.map((p, i): Spot => (i === 2 ? [Number.NaN, 100] : p));
+  expect(lineAnchors(holed, [20, 200], [0.5])).toEqual([]);
 });
