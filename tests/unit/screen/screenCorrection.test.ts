@@ -104,6 +104,14 @@ describe("against a sum over a million points, by another road", () => {
       ],
     ],
     [
+      "two, so dense about one that its perfect middle reaches into the other's cell",
+      average,
+      [
+        { x: 0, y: 0, height: 0.25, radials: [120, 0.2, 14e-3] },
+        { x: 0.06, y: 0, height: 0.26, radials: [4, 0.2, 1e-3] },
+      ],
+    ],
+    [
       "two, one of them bare, poor soil",
       poor,
       [
@@ -169,7 +177,8 @@ describe("the usual number of points", () => {
   const scene = fc
     .array(element, { minLength: 1, maxLength: 4 })
     .filter((all) => all.every((a, i) => all.every((b, j) => i === j || Math.hypot(a.x - b.x, a.y - b.y) >= 0.05)));
-  const soil = fc.constantFrom(average, poor, { relativePermittivity: 20, conductivity_SPerM: 0.03 });
+  const sea = { relativePermittivity: 81, conductivity_SPerM: 5 };
+  const soil = fc.constantFrom(average, poor, { relativePermittivity: 20, conductivity_SPerM: 0.03 }, sea);
 
   test("is within 1e-3 of a much finer one wherever elements and radials may lie", { timeout: 60_000 }, () => {
     fc.assert(
