@@ -60,6 +60,15 @@ export function DragHandle(props: Props) {
     return () => window.removeEventListener("keydown", onKey, true);
   }, []);
 
+  const group = useRef<SVGGElement>(null);
+  useEffect(() => {
+    const element = group.current;
+    // Browsers do not all honour touch-action inside a drawing: without this the page scrolls and ends the drag.
+    const keepPage = (event: TouchEvent) => event.preventDefault();
+    element?.addEventListener("touchstart", keepPage, { passive: false });
+    return () => element?.removeEventListener("touchstart", keepPage);
+  }, []);
+
   const onPointerDown = (event: PointerEvent<SVGGElement>) => {
     if (event.button !== 0 || drag.current) return;
     event.preventDefault();
@@ -95,6 +104,7 @@ export function DragHandle(props: Props) {
 
   return (
     <g
+      ref={group}
       className="yard-handle"
       // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role -- an input cannot live inside a drawing
       role="slider"

@@ -160,6 +160,11 @@ describe("by pointer", () => {
     expect(planStore.getState().canUndo).toBe(false);
   });
 
+  test("a finger on a handle does not scroll the page", () => {
+    open();
+    expect(fireEvent.touchStart(slider("Length of the reflector"))).toBe(false);
+  });
+
   test("another finger does not join in", () => {
     open();
     const handle = slider("Length of the reflector");
