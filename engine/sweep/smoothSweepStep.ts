@@ -14,7 +14,7 @@ export type SmoothSweepStep =
   | { readonly kind: "done"; readonly band: BandReadout };
 
 /** Solved before the first check is believed; a check on fewer can agree by chance. */
-const FEWEST = 5;
+const FEWEST = 4;
 const MOST = 15;
 /** A check must agree to this, or to this part of the impedance, whichever is more. */
 const AGREED_OHM = 0.3;

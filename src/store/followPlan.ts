@@ -1,18 +1,21 @@
-import type { BandReadout, PinnedPlan, Plan, PlanReadout, Result, SavedPlan } from "../../engine/index.ts";
-import { corePlan } from "../../engine/index.ts";
+import type { Plan, PlanReadout, Result, SavedPlan } from "../../engine/index.ts";
+import { baselineOf } from "../../engine/index.ts";
+import type { EngineAsk } from "../worker/EngineMessage.ts";
 import type { MakeWorker } from "../worker/EngineWorker.ts";
 import { engineClient } from "../worker/engineClient.ts";
 import type { Answer } from "./Answer.ts";
-import { bandRequest } from "./bandRequest.ts";
+import { type AnswerModel, answerModels, inModel } from "./answerModels.ts";
+import { designsOf, keyOf, ofPins } from "./designs.ts";
+import { followBands } from "./followBands.ts";
 import type { PlanHistory } from "./PlanHistory.ts";
 import { readoutRequest } from "./readoutRequest.ts";
 import { recentlyUsed } from "./recentlyUsed.ts";
 
-interface Readable<T> {
+export interface Readable<T> {
   getState(): T;
   subscribe(listener: (state: T, before: T) => void): () => void;
 }
-interface Writable<T> {
+export interface Writable<T> {
   getState(): T;
   setState(part: Partial<T>): void;
 }
@@ -23,118 +26,163 @@ export interface Follower {
   stop(): void;
 }
 
-/** Answers kept for pinned plans and for undo: the answers of one plan are about 30 kB. */
+/** Answers kept for pinned plans and for undo, in each model: the answers of one plan are about 30 kB. */
 const mostKept = 40;
+/** A plan this long unchanged is worth the full answer. */
+export const still_ms = 120;
+/** Where no preview takes its place, an answer to another plan is not left standing unmarked for longer than this. */
+export const markOld_ms = 500;
 
 /**
- * Keeps `answers` in step with `plans`: asks the engine whenever the plan changes, shows only answers that belong to
- * the plan on screen (or says that they do not), and sweeps the band once the main answer is there.
+ * Keeps `answers` in step with `plans`: the preview at once, every frame of a drag; the full answer, where the plan
+ * asks for it, in its place as soon as the plan has been still for a moment. Shows only answers that belong to the plan
+ * on screen (or says that they do not), and compares only answers of one model.
  *
- * Two workers: the sweep takes many solves, and must never hold up the answer to a moving finger.
+ * Three workers, so that nothing holds up the answer to a moving finger: for previews, for full answers, for sweeps.
  */
 export function followPlan(plans: Readable<PlanHistory>, answers: Writable<Answer>, makeWorker: MakeWorker): Follower {
-  const onFault = (message: string) => answers.setState({ state: "old", fault: message });
+  const onFault = (message: string) => answers.setState({ state: "old", fault: message, refining: null });
   const prompt = engineClient(makeWorker, onFault);
-  const aside = engineClient(makeWorker, onFault);
-  const readouts = recentlyUsed<Result<PlanReadout>>(mostKept);
-  const bands = recentlyUsed<Result<BandReadout>>(mostKept);
+  const full = engineClient(makeWorker, onFault);
+  const bands = followBands(plans, answers, engineClient(makeWorker, onFault));
+  const kept = {
+    preview: recentlyUsed<Result<PlanReadout>>(mostKept),
+    "full-wave": recentlyUsed<Result<PlanReadout>>(mostKept),
+  };
+  let stillness: ReturnType<typeof setTimeout> | undefined;
+  let patience: ReturnType<typeof setTimeout> | undefined;
+  /** The design last asked of the full model and not answered yet. */
+  let asked: string | null = null;
 
-  const readoutOf = (one: Plan, plan: SavedPlan) => readouts.get(keyOf(one, readoutRequest(plan)));
-  const bandOf = (one: Plan, plan: SavedPlan) => bands.get(keyOf(one, bandRequest(plan)));
+  const answerOf = (one: Plan, plan: SavedPlan, model: AnswerModel) =>
+    kept[model].get(keyOf(inModel(one, model), readoutRequest(plan)));
+  const missing = (plan: SavedPlan, isGood: boolean, model: AnswerModel) =>
+    designsOf(plan, isGood, model, readoutRequest(plan)).filter((one) => !kept[model].has(one.key));
 
-  /** Shows what is known about the plan on screen; asks for what is not. */
-  const follow = () => {
-    const { plan, verdict } = plans.getState();
-    const request = readoutRequest(plan);
-    if (!verdict.ok) {
-      prompt.forget();
-      answers.setState({ state: "old", problems: verdict.problems });
+  /** Shows the best answer there is to a good plan; the model it is by, or null where there is none yet. */
+  const show = (plan: SavedPlan): AnswerModel | null => {
+    const { best } = answerModels(plan);
+    const baseline = baselineOf(plan);
+    for (const model of best) {
+      const own = answerOf(plan, plan, model);
+      // The full answer waits for the baseline's: figures that compare would else change their meaning twice.
+      if (!own?.ok || (model === "full-wave" && baseline && !answerOf(baseline.plan, plan, model))) continue;
+      const pinReadouts = ofPins(plan, (pin) => answerOf(pin.plan, plan, model));
+      answers.setState({ readout: own.value, readoutPlan: plan, model, pinReadouts });
+      return model;
     }
-    const missing = wantedOf(plan, verdict.ok).filter((one) => !readouts.has(keyOf(one, request)));
-    if (missing.length === 0) {
-      showReadouts(plan, verdict.ok);
-      sweep();
-    } else if (answers.getState().fault === null) {
-      if (verdict.ok) answers.setState({ state: "working", problems: [] });
-      prompt.ask({ kind: "readouts", plans: missing, request }, (answer) => {
-        if (answer.kind !== "readouts") return;
-        for (const [i, one] of missing.entries()) readouts.set(keyOf(one, request), answer.results[i]!);
-        // A drag outruns the engine by a frame or two: what came back is shown, though the plan has moved on.
-        if (verdict.ok && plans.getState().plan !== plan) showPassed(plan);
-        follow();
-      });
-    } else if (verdict.ok) answers.setState({ state: "old", problems: [] });
+    return null;
   };
 
-  const showReadouts = (plan: SavedPlan, isGood: boolean) => {
-    const pinReadouts = ofPins(plan, (pin) => readoutOf(pin.plan, plan));
-    const found = isGood ? readoutOf(plan, plan) : undefined;
-    if (!found) answers.setState({ pinReadouts });
-    else if (found.ok)
-      answers.setState({ readout: found.value, readoutPlan: plan, state: "fresh", problems: [], pinReadouts });
-    else answers.setState({ state: "old", problems: found.problems, pinReadouts });
-  };
-
-  const showPassed = (plan: SavedPlan) => {
-    const found = readoutOf(plan, plan);
-    const pinReadouts = ofPins(plan, (pin) => readoutOf(pin.plan, plan));
-    if (found?.ok) answers.setState({ readout: found.value, readoutPlan: plan, pinReadouts });
-  };
-
-  /** One sweep at a time, the plan on screen before the pins; what is next is chosen anew each time. */
-  const sweep = () => {
+  /** Brings the answers up to date with what is known about the plan on screen; whether they are the best there can be. */
+  const settle = (): boolean => {
     const { plan, verdict } = plans.getState();
-    const request = bandRequest(plan);
-    const own = verdict.ok ? bandOf(plan, plan) : undefined;
-    if (own?.ok) answers.setState({ band: own.value, bandPlan: plan });
-    answers.setState({ pinBands: ofPins(plan, (pin) => bandOf(pin.plan, plan)) });
+    clearTimeout(patience);
+    if (!verdict.ok) {
+      const pinReadouts = ofPins(plan, (pin) => answerOf(pin.plan, plan, answers.getState().model));
+      answers.setState({ state: "old", problems: verdict.problems, refining: null, previewOnly: [], pinReadouts });
+      return false;
+    }
+    const { best, obstacles } = answerModels(plan);
+    const shown = show(plan);
+    const results = best.map((model) => answerOf(plan, plan, model));
+    const failures = results.flatMap((result) => (result && !result.ok ? result.problems : []));
+    const isHopeless = shown === null && results.every((result) => result && !result.ok);
+    const previewOnly = obstacles.length > 0 ? obstacles : shown === "preview" ? failures : [];
+    if (shown !== null) answers.setState({ state: "fresh", problems: [], previewOnly });
+    else if (isHopeless) {
+      const problems = results.length > 0 ? failures : obstacles;
+      answers.setState({ state: "old", problems, previewOnly: [], refining: null });
+    } else {
+      const isFaulty = answers.getState().fault !== null;
+      answers.setState({ state: isFaulty ? "old" : "working", problems: [], previewOnly });
+      if (!best.includes("preview"))
+        patience = setTimeout(() => answers.getState().readout && answers.setState({ state: "old" }), markOld_ms);
+    }
+    return shown === best[0] || isHopeless;
+  };
 
-    const next = wantedOf(plan, verdict.ok).find((one) => !bands.has(keyOf(one, request)));
-    if (!next || answers.getState().fault !== null) return;
-    aside.ask({ kind: "band", plan: next, request }, (answer) => {
-      if (answer.kind !== "band") return;
-      bands.set(keyOf(next, request), answer.result);
-      // While a drag goes on the newest finished sweep is shown, with the plan it belongs to.
-      const passed = plans.getState().plan === plan ? undefined : bandOf(plan, plan);
-      if (verdict.ok && passed?.ok) answers.setState({ band: passed.value, bandPlan: plan });
-      if (answers.getState().state !== "working") sweep();
+  /** Asks for previews that are missing, unless the full answer is there already. */
+  const preview = (isSettled: boolean) => {
+    const { plan, verdict } = plans.getState();
+    const isOfUse = verdict.ok ? answerModels(plan).best.includes("preview") : true;
+    const wanted = isOfUse && !(isSettled && answers.getState().model === "full-wave");
+    const next = wanted ? missing(plan, verdict.ok, "preview") : [];
+    if (next.length === 0) prompt.forget();
+    if (next.length === 0 || answers.getState().fault !== null) return bands.sweep();
+    const request = readoutRequest(plan);
+    prompt.ask({ kind: "readouts", plans: next.map((one) => one.plan), request }, (answer) => {
+      if (answer.kind !== "readouts") return;
+      for (const [i, one] of next.entries()) kept.preview.set(one.key, answer.results[i]!);
+      // A drag outruns the engine by a frame or two: what came back is shown, though the plan has moved on.
+      if (verdict.ok && plans.getState().plan !== plan) show(plan);
+      preview(settle());
     });
   };
 
+  /** Asks for the full answers that are missing, one design at a time, the one on screen first. */
+  const refine = () => {
+    const { plan, verdict } = plans.getState();
+    if (!asksForFull(plan, verdict.ok) || answers.getState().fault !== null)
+      return answers.setState({ refining: null });
+    const left = missing(plan, true, "full-wave");
+    const [next] = left;
+    const total = designsOf(plan, true, "full-wave", readoutRequest(plan)).length;
+    answers.setState({ refining: next ? { done: total - left.length, total } : null });
+    if (!next) return bands.sweep();
+    if (asked === next.key) return;
+    asked = next.key;
+    const ask: EngineAsk = { kind: "readouts", plans: [next.plan], request: readoutRequest(plan) };
+    full.ask(ask, (answer) => {
+      if (answer.kind !== "readouts") return;
+      // Kept though the plan may have moved on: it may come back. Shown only if it is still the plan on screen.
+      kept["full-wave"].set(next.key, answer.results[0]!);
+      if (asked === next.key) asked = null;
+      settle();
+      // While the plan moves, the next full answer waits for it to be still.
+      if (plans.getState().plan === plan) refine();
+    });
+  };
+
+  const asksForFull = (plan: SavedPlan, isGood: boolean) => isGood && answerModels(plan).best.includes("full-wave");
+
+  /** The plan has changed: `after_ms` of stillness from now, the full answer is asked for. */
+  const follow = (after_ms: number) => {
+    const { plan, verdict } = plans.getState();
+    clearTimeout(stillness);
+    const isFull = asksForFull(plan, verdict.ok);
+    const wanted = new Set(isFull ? missing(plan, true, "full-wave").map((one) => one.key) : []);
+    full.outdate((ask) => ask.kind === "readouts" && ask.plans.some((one) => wanted.has(keyOf(one, ask.request))));
+    if (asked !== null && !wanted.has(asked)) asked = null;
+    bands.outdate();
+    const isSettled = settle();
+    preview(isSettled);
+    if (!isFull) return answers.setState({ refining: null });
+    if (after_ms === 0) return refine();
+    const total = designsOf(plan, true, "full-wave", readoutRequest(plan)).length;
+    answers.setState({ refining: wanted.size > 0 ? { done: total - wanted.size, total } : null });
+    stillness = setTimeout(refine, after_ms);
+  };
+
   const stopListening = plans.subscribe((state, before) => {
-    if (state.plan !== before.plan) follow();
+    if (state.plan !== before.plan) follow(still_ms);
   });
-  follow();
+  follow(0);
 
   return {
     retry() {
       answers.setState({ fault: null });
-      follow();
+      asked = null;
+      bands.restart();
+      follow(0);
     },
     stop() {
       stopListening();
+      clearTimeout(stillness);
+      clearTimeout(patience);
       prompt.stop();
-      aside.stop();
+      full.stop();
+      bands.stop();
     },
   };
-}
-
-/** The title does not change a number, and no two plans that differ in it alone need solving twice. */
-function keyOf(plan: Plan, request: object): string {
-  return JSON.stringify([{ ...corePlan(plan), title: "" }, request]);
-}
-
-/** The plan on screen, when it is sound, and the pinned ones; each design once. */
-function wantedOf(plan: SavedPlan, isGood: boolean): Plan[] {
-  const all = [...(isGood ? [plan] : []), ...(plan.pins ?? []).map((pin) => pin.plan)].map(corePlan);
-  return [...new Map(all.map((one) => [keyOf(one, {}), one])).values()];
-}
-
-function ofPins<T>(plan: SavedPlan, find: (pin: PinnedPlan) => Result<T> | undefined): Record<string, T> {
-  const found: Record<string, T> = {};
-  for (const pin of plan.pins ?? []) {
-    const answer = find(pin);
-    if (answer?.ok) found[pin.id] = answer.value;
-  }
-  return found;
 }

@@ -9,9 +9,18 @@ export interface EngineClient {
   ask(ask: EngineAsk, done: (answer: EngineAnswer) => void): void;
   /** Forgets the question that waits, if any. The one in flight still answers. */
   forget(): void;
+  /**
+   * Says what is wanted no longer. A question that waits is then forgotten. One in flight may still answer, and then
+   * its `done` is called: what the worker has built for it serves the next one. But where it keeps another question
+   * waiting for more than `patience_ms` from now, its worker is ended and a new one takes the question that waits.
+   */
+  outdate(isWanted: (ask: EngineAsk) => boolean): void;
   readonly isBusy: boolean;
   stop(): void;
 }
+
+/** About what it costs a new worker to build again what the old one had. */
+export const patience_ms = 400;
 
 interface Question {
   readonly id: number;
@@ -28,11 +37,35 @@ export function engineClient(makeWorker: MakeWorker, onFault: (message: string) 
   let inFlight: Question | null = null;
   let waiting: Question | null = null;
   let lastId = 0;
+  /** When the answer in flight was outdated; null while it is wanted. */
+  let outdated_ms: number | null = null;
+  let timer: ReturnType<typeof setTimeout> | null = null;
 
-  const giveUp = (message: string) => {
+  const end = () => {
     worker?.terminate();
     worker = null;
     inFlight = null;
+    outdated_ms = null;
+    if (timer !== null) clearTimeout(timer);
+    timer = null;
+  };
+
+  /** Ends the worker when its outdated answer has kept a question waiting for long enough. */
+  const watch = () => {
+    if (outdated_ms === null || !waiting || timer !== null) return;
+    timer = setTimeout(
+      () => {
+        timer = null;
+        if (outdated_ms === null || !waiting) return;
+        end();
+        send();
+      },
+      Math.max(0, outdated_ms + patience_ms - Date.now()),
+    );
+  };
+
+  const giveUp = (message: string) => {
+    end();
     waiting = null;
     onFault(message);
   };
@@ -45,6 +78,9 @@ export function engineClient(makeWorker: MakeWorker, onFault: (message: string) 
         if ("thrown" in data) return giveUp(data.thrown);
         const { done } = inFlight;
         inFlight = null;
+        outdated_ms = null;
+        if (timer !== null) clearTimeout(timer);
+        timer = null;
         send();
         done(data.answer);
       };
@@ -72,17 +108,20 @@ export function engineClient(makeWorker: MakeWorker, onFault: (message: string) 
     ask(ask, done) {
       waiting = { id: ++lastId, ask, done };
       send();
+      watch();
     },
     forget() {
       waiting = null;
+    },
+    outdate(isWanted) {
+      if (waiting && !isWanted(waiting.ask)) waiting = null;
+      if (inFlight) outdated_ms = isWanted(inFlight.ask) ? null : (outdated_ms ?? Date.now());
     },
     get isBusy() {
       return inFlight !== null;
     },
     stop() {
-      worker?.terminate();
-      worker = null;
-      inFlight = null;
+      end();
       waiting = null;
     },
   };

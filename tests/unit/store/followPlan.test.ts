@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { createStore } from "zustand/vanilla";
 import { readPlan, type SavedPlan, withoutReflector, withSpacing } from "../../../engine/index.ts";
-import type { Answer } from "../../../src/store/Answer.ts";
+import { type Answer, noAnswer } from "../../../src/store/Answer.ts";
 import { createPlanStore } from "../../../src/store/createPlanStore.ts";
 import { demoPlan } from "../../../src/store/demoPlan.ts";
 import { followPlan } from "../../../src/store/followPlan.ts";
@@ -17,17 +17,7 @@ const plan: SavedPlan = {
 
 function setUp() {
   const plans = createPlanStore(plan);
-  const answers = createStore<Answer>(() => ({
-    readout: null,
-    readoutPlan: null,
-    state: "working",
-    problems: [],
-    band: null,
-    bandPlan: null,
-    pinReadouts: {},
-    pinBands: {},
-    fault: null,
-  }));
+  const answers = createStore<Answer>(() => noAnswer);
   const held = heldWorkers();
   const follower = followPlan(plans, answers, held.make);
   const space = (spacing_m: number) => plans.getState().edit((p) => withSpacing(p, spacing_m), "move", "drag");

@@ -1,0 +1,135 @@
+import {
+  type BandReadout,
+  type Plan,
+  type Result,
+  type SavedPlan,
+  type SweepSample,
+  smoothSweepStep,
+} from "../../engine/index.ts";
+import type { EngineAnswer, EngineAsk } from "../worker/EngineMessage.ts";
+import type { EngineClient } from "../worker/engineClient.ts";
+import type { Answer } from "./Answer.ts";
+import { type AnswerModel, answerModels, inModel } from "./answerModels.ts";
+import { bandRequest } from "./bandRequest.ts";
+import { type Design, designsOf, keyOf, ofPins } from "./designs.ts";
+import type { Readable, Writable } from "./followPlan.ts";
+import type { PlanHistory } from "./PlanHistory.ts";
+import { recentlyUsed } from "./recentlyUsed.ts";
+
+export interface BandFollower {
+  /** Shows the sweeps that are there and asks for what comes next. */
+  sweep(): void;
+  /** The plan has changed: a dear solve for another one need not be waited for. */
+  outdate(): void;
+  /** After a fault, which no question has survived. */
+  restart(): void;
+  stop(): void;
+}
+
+const mostKept = 40;
+
+/**
+ * Keeps the sweeps of `answers` in step with `plans`: one question at a time, the plan on screen before the pins; what
+ * is next is chosen anew each time. In the full model, where each frequency is dear, a sweep is asked for frequency by
+ * frequency, once the full readouts are there, and goes on where it was broken off.
+ */
+export function followBands(
+  plans: Readable<PlanHistory>,
+  answers: Writable<Answer>,
+  client: EngineClient,
+): BandFollower {
+  const kept = {
+    preview: recentlyUsed<Result<BandReadout>>(mostKept),
+    "full-wave": recentlyUsed<Result<BandReadout>>(mostKept),
+  };
+  /** What was asked last and is not answered yet. */
+  let asked: EngineAsk | null = null;
+  const begun = recentlyUsed<readonly SweepSample[]>(mostKept);
+
+  const bandOf = (one: Plan, plan: SavedPlan, model: AnswerModel) =>
+    kept[model].get(keyOf(inModel(one, model), bandRequest(plan)));
+  const missing = (plan: SavedPlan, isGood: boolean, model: AnswerModel) =>
+    designsOf(plan, isGood, model, bandRequest(plan)).filter((one) => !kept[model].has(one.key));
+
+  const show = (plan: SavedPlan, models: readonly AnswerModel[]): AnswerModel | null => {
+    for (const model of models) {
+      const own = bandOf(plan, plan, model);
+      if (!own?.ok) continue;
+      const pinBands = ofPins(plan, (pin) => bandOf(pin.plan, plan, model));
+      answers.setState({ band: own.value, bandPlan: plan, bandModel: model, pinBands });
+      return model;
+    }
+    return null;
+  };
+
+  const sweep = () => {
+    const { plan, verdict } = plans.getState();
+    const { best } = answerModels(plan);
+    const shown = verdict.ok ? show(plan, best) : null;
+    if (shown === null)
+      answers.setState({ pinBands: ofPins(plan, (pin) => bandOf(pin.plan, plan, answers.getState().bandModel)) });
+    const { fault, state, model, refining } = answers.getState();
+    if (fault !== null) return;
+
+    const [rough] =
+      shown !== "full-wave" && (!verdict.ok || best.includes("preview")) ? missing(plan, verdict.ok, "preview") : [];
+    if (rough) return sweepAtOnce(plan, verdict.ok, rough);
+    const isSettled = verdict.ok && state === "fresh" && model === "full-wave" && refining === null;
+    const [fine] = isSettled && best.includes("full-wave") ? missing(plan, true, "full-wave") : [];
+    if (fine) sweepOn(plan, fine);
+  };
+
+  const goOn = () => {
+    if (answers.getState().state !== "working") sweep();
+  };
+
+  /** Asks, unless just that is being answered already. */
+  const ask = (question: EngineAsk, done: (answer: EngineAnswer) => void) => {
+    if (asked && JSON.stringify(asked) === JSON.stringify(question)) return;
+    asked = question;
+    client.ask(question, (answer) => {
+      if (asked === question) asked = null;
+      done(answer);
+    });
+  };
+
+  const sweepAtOnce = (plan: SavedPlan, isGood: boolean, { plan: one, key }: Design) =>
+    ask({ kind: "band", plan: one, request: bandRequest(plan) }, (answer) => {
+      if (answer.kind !== "band") return;
+      kept.preview.set(key, answer.result);
+      // While a drag goes on the newest finished sweep is shown, with the plan it belongs to.
+      if (isGood && plans.getState().plan !== plan) show(plan, ["preview"]);
+      goOn();
+    });
+
+  const sweepOn = (plan: SavedPlan, { plan: one, key }: Design) => {
+    const samples = begun.get(key) ?? [];
+    const step = smoothSweepStep(bandRequest(plan), samples);
+    if (step.kind === "done") {
+      kept["full-wave"].set(key, { ok: true, value: step.band });
+      return sweep();
+    }
+    const { frequency_MHz } = step;
+    ask({ kind: "feeds", plan: one, frequency_MHz }, (answer) => {
+      if (answer.kind !== "feeds") return;
+      if (answer.result.ok) begun.set(key, [...samples, { frequency_MHz, feeds: answer.result.value }]);
+      else kept["full-wave"].set(key, answer.result);
+      goOn();
+    });
+  };
+
+  return {
+    sweep,
+    outdate() {
+      const { plan, verdict } = plans.getState();
+      const wanted = new Set(designsOf(plan, verdict.ok, "full-wave", {}).map((one) => one.key));
+      const isWanted = (one: EngineAsk) => one.kind !== "feeds" || wanted.has(keyOf(one.plan, {}));
+      if (asked && !isWanted(asked)) asked = null;
+      client.outdate(isWanted);
+    },
+    restart() {
+      asked = null;
+    },
+    stop: () => client.stop(),
+  };
+}
