@@ -34,7 +34,7 @@ function cutsOf(input: ScreenInput, i: number, angle: number, scales = NEVER): n
   const { frame } = framed(input);
   const cuts = new Float64Array(2 * frame.edges.length + 6);
   const count = cutRay(cuts, frame, i, Math.cos(angle), Math.sin(angle), 4e-3, scales);
-  return [...cuts.slice(0, count)];
+  return Array.from(cuts.subarray(0, count));
 }
 
 describe("cutRay", () => {
