@@ -25,7 +25,7 @@ interface Props {
   readonly below?: ReactNode;
 }
 
-export const staleWords = "from the last plan that could be solved";
+export const staleWords = "from an earlier plan";
 
 /** What every chart has around it: title, a picture with a text, a mark when it is out of date, its figures as a table. */
 export function ChartFrame(p: Props) {
@@ -34,7 +34,7 @@ export function ChartFrame(p: Props) {
     <figure className={p.stale ? "cf cf-stale" : "cf"}>
       <figcaption className="cf-caption">
         <span className="cf-title">{p.title}</span>
-        {p.stale ? <span className="cf-stale-words">{staleWords}</span> : <span>{p.note}</span>}
+        <span>{p.note}</span>
       </figcaption>
       <div className="cf-plot" ref={p.plotRef} style={{ height: p.height_px }}>
         <svg
@@ -56,10 +56,13 @@ export function ChartFrame(p: Props) {
           )}
         </svg>
         {p.over}
+        {p.stale && <p className="cf-stale-words">{staleWords}</p>}
         {p.waiting && <p className="cf-said">{p.waiting}</p>}
       </div>
-      {p.below}
-      <FigureTable {...p.table} />
+      <div className="cf-foot">
+        {p.below}
+        <FigureTable {...p.table} />
+      </div>
     </figure>
   );
 }

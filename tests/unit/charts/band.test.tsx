@@ -120,7 +120,7 @@ test("at the feedpoint: R + jX and SWR, each fed element by name when there are 
   );
   expect(screen.getByText("element 2")).toBeTruthy();
   expect(screen.getByText("none: power comes back")).toBeTruthy();
-  expect(screen.getByText("from the last plan that could be solved")).toBeTruthy();
+  expect(screen.getByText("from an earlier plan")).toBeTruthy();
 });
 
 test("beside the beam: the same rows before and after the answer", () => {

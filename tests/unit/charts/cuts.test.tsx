@@ -141,11 +141,11 @@ test("with no answer the same space waits calmly", () => {
 
 test("an old answer is marked by words, in sight and in the text alternative", () => {
   render(<Elevation stale />);
-  expect(screen.getByText("from the last plan that could be solved")).toBeTruthy();
-  expect(screen.getByRole("img").getAttribute("aria-label")).toContain("from the last plan that could be solved");
+  expect(screen.getByText("from an earlier plan")).toBeTruthy();
+  expect(screen.getByRole("img").getAttribute("aria-label")).toContain("from an earlier plan");
   cleanup();
   render(<Elevation />);
-  expect(screen.queryByText("from the last plan that could be solved")).toBeNull();
+  expect(screen.queryByText("from an earlier plan")).toBeNull();
 });
 
 test("the figures are there as a table, once it is opened", () => {
