@@ -1,5 +1,6 @@
 import { useEffect, useState } from "react";
 import { useProblems } from "../store/useProblems.ts";
+import { useAnswerLabel } from "./useAnswerLabel.ts";
 import type { useComparison } from "./useComparison.ts";
 
 /** Long enough for a drag or a run of arrow keys to have ended. */
@@ -8,12 +9,18 @@ const quiet_ms = 900;
 /** Tells a screen reader the headline once a change has settled. */
 export function Announcer({ comparison }: { readonly comparison: ReturnType<typeof useComparison> }) {
   const problems = useProblems();
+  const label = useAnswerLabel();
   const [said, setSaid] = useState("");
+  const figures = comparison?.figures.map((one) => `${one.value} ${one.unit} ${one.label}`).join(". ");
+  // A preview that will give way to the full answer is not worth interrupting anyone for.
   const now = problems[0]
     ? `The figures are old. ${problems.map((problem) => problem.message).join(" ")}`
-    : (comparison?.figures.map((one) => `${one.value} ${one.unit} ${one.label}`).join(". ") ?? "");
+    : label?.kind === "coming" || figures === undefined
+      ? null
+      : [...(label ? [sentence(label.text)] : []), figures].join(" ");
 
   useEffect(() => {
+    if (now === null) return;
     const timer = setTimeout(() => setSaid(now), quiet_ms);
     return () => clearTimeout(timer);
   }, [now]);
@@ -24,3 +31,5 @@ export function Announcer({ comparison }: { readonly comparison: ReturnType<type
     </p>
   );
 }
+
+const sentence = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;

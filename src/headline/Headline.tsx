@@ -4,7 +4,7 @@ import { Announcer } from "./Announcer.tsx";
 import { DesignBar } from "./DesignBar.tsx";
 import { Glance } from "./Glance.tsx";
 import type { HeadlineFigure } from "./headlineFigures.ts";
-import { SoilPreview } from "./SoilPreview.tsx";
+import { Sureness } from "./Sureness.tsx";
 import { useComparison } from "./useComparison.ts";
 import { Words } from "./Words.tsx";
 import "./headline.css";
@@ -28,6 +28,13 @@ export function Headline({ onRetry }: Props) {
             <div key={one.id} className={one.isHot ? "figure figure--hot" : "figure"}>
               <dt className="figure__label">
                 {one.label}
+                {one.notes && one.notes.length > 0 && (
+                  <sup className="figure__notes">
+                    <span className="visually-hidden"> (see note </span>
+                    {one.notes.join(", ")}
+                    <span className="visually-hidden">)</span>
+                  </sup>
+                )}
                 {one.caution && <span className="figure__caution"> ({one.caution})</span>}
               </dt>
               <dd className="figure__value">
@@ -37,7 +44,7 @@ export function Headline({ onRetry }: Props) {
             </div>
           ))}
         </dl>
-        <SoilPreview />
+        <Sureness />
       </div>
       <div className="headline__right">
         <Words sentence={comparison?.sentence ?? null} onRetry={onRetry} />

@@ -11,6 +11,8 @@ export interface HeadlineFigure {
   readonly isHot?: boolean;
   /** Stands beside the label, marked as a caution. */
   readonly caution?: string | null;
+  /** Numbers of the answer's notes that weaken this figure, counted from 1. */
+  readonly notes?: readonly number[];
 }
 
 interface Facts {
@@ -22,13 +24,38 @@ interface Facts {
     /** How the baseline's circumstances differ, when they do: "at 7.1 MHz". */
     readonly caution: string | null;
   } | null;
+  /** Why there is no baseline though one is named; null when nothing is amiss. */
+  readonly withoutBaseline?: string | null;
   readonly rearSector_deg: number;
   /** "average soil", "perfect ground": what an absolute figure stands over. */
   readonly groundName: string;
 }
 
 /** The four figures at the top of the page: each with what it is measured at and against. */
-export function headlineFigures({ readout, baseline, rearSector_deg, groundName }: Facts): readonly HeadlineFigure[] {
+export function headlineFigures(facts: Facts): readonly HeadlineFigure[] {
+  return figuresOf(facts).map((one) => ({ ...one, notes: notesOf(one.id, facts.readout) }));
+}
+
+/** Which figures a note weakens. One that is not listed is about the powers, and so about the gain. */
+const weakened: Readonly<Record<string, readonly HeadlineFigure["id"][]>> = {
+  "radials-lifted": ["feed"],
+  "thin-wire-limit": ["feed"],
+  residual: ["forward", "back", "rear", "feed"],
+  "no-screen": ["forward", "feed"],
+  "soil-without-radials": ["forward", "feed"],
+};
+
+function notesOf(id: HeadlineFigure["id"], { notes }: PlanReadout): readonly number[] {
+  return notes.flatMap((note, i) => ((weakened[note.code] ?? ["forward"]).includes(id) ? [i + 1] : []));
+}
+
+function figuresOf({
+  readout,
+  baseline,
+  withoutBaseline,
+  rearSector_deg,
+  groundName,
+}: Facts): readonly HeadlineFigure[] {
   const { path, feeds } = readout;
   const angle = `${figure(path.elevation_deg, Number.isInteger(path.elevation_deg) ? 0 : 1)}°`;
   const forward: HeadlineFigure = baseline
@@ -45,6 +72,7 @@ export function headlineFigures({ readout, baseline, rearSector_deg, groundName 
         value: figure(path.forward_dBi, 1),
         unit: "dBi",
         label: `forward at ${angle}, over ${groundName}`,
+        caution: withoutBaseline ?? null,
         isHot: true,
       };
   return [

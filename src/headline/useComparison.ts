@@ -15,6 +15,8 @@ export function useComparison() {
   const readout = useAnswer((s) => s.readout);
   const shown = useAnswer((s) => s.readoutPlan);
   const pinReadouts = useAnswer((s) => s.pinReadouts);
+  const model = useAnswer((s) => s.model);
+  const isFresh = useAnswer((s) => s.state === "fresh");
   const plan = usePlan((s) => s.plan);
 
   return useMemo(() => {
@@ -22,9 +24,18 @@ export function useComparison() {
     const pin = baselineOf(plan);
     const pinned = pin && pinReadouts[pin.id];
     const baseline = pin && pinned ? { name: pin.name, readout: pinned, caution: mismatchOf(shown, pin.plan) } : null;
+    // A named baseline whose answer is not there although its turn has come: the model cannot take it.
+    const withoutBaseline =
+      pin && !pinned && isFresh ? `no ${model === "full-wave" ? "full-wave answer" : "preview"} of ${pin.name}` : null;
     const { rearSector_deg } = interestOf(plan);
     return {
-      figures: headlineFigures({ readout, baseline, rearSector_deg, groundName: groundName(shown.ground) }),
+      figures: headlineFigures({
+        readout,
+        baseline,
+        withoutBaseline,
+        rearSector_deg,
+        groundName: groundName(shown.ground),
+      }),
       sentence: headlineSentence({
         now: readout.path,
         before: baseline?.readout.path ?? null,
@@ -32,7 +43,7 @@ export function useComparison() {
       }),
       notes: readout.notes,
     };
-  }, [readout, shown, pinReadouts, plan]);
+  }, [readout, shown, pinReadouts, model, isFresh, plan]);
 }
 
 /** A comparison across frequencies or grounds is not wrong, but nobody should make it unawares. */

@@ -1,0 +1,39 @@
+import type { Problem, SavedPlan } from "../../engine/index.ts";
+import type { Answer } from "../store/Answer.ts";
+import { answerModels, isOverSoil } from "../store/answerModels.ts";
+import type { IconName } from "../ui/Icon.tsx";
+
+export interface AnswerLabel {
+  readonly kind: "full" | "coming" | "preview" | "old";
+  readonly icon: IconName;
+  readonly text: string;
+}
+
+type Facts = Pick<Answer, "state" | "model" | "refining" | "previewOnly" | "readout" | "fault">;
+
+/** What the shown figures are, in a few words. Null where no soil has a say: then there is nothing to tell apart. */
+export function answerLabel(plan: SavedPlan, isGood: boolean, facts: Facts): AnswerLabel | null {
+  if (!isOverSoil(plan)) return null;
+  const { state, model, refining, previewOnly, readout, fault } = facts;
+  if (!isGood || fault !== null || (state === "old" && refining === null))
+    return {
+      kind: "old",
+      icon: "earlier",
+      text: model === "full-wave" ? "earlier full-wave answer" : "earlier quick preview",
+    };
+  const { best } = answerModels(plan);
+  if (best[0] === "full-wave" && previewOnly.length === 0) {
+    if (state === "fresh" && model === "full-wave") return { kind: "full", icon: "check", text: "full-wave answer" };
+    const soFar = refining && refining.done > 0 ? `, ${refining.done} of ${refining.total} done` : "";
+    const now = best.includes("preview") ? "quick preview" : readout ? "earlier answer" : "no preview";
+    return { kind: "coming", icon: "wait", text: `${now}, full answer coming${soFar}` };
+  }
+  return { kind: "preview", icon: "info", text: `quick preview only${inBrackets(previewOnly)}` };
+}
+
+function inBrackets(problems: readonly Problem[]): string {
+  const [first] = problems;
+  if (!first) return "";
+  if (first.code === "buried-needs-preview") return " (buried radials)";
+  return first.code === "base-without-radials" ? " (a base without radials)" : " (see why)";
+}
