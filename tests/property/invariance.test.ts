@@ -84,7 +84,13 @@ test("lengths, radii and wavelength scaled together leave impedances and gain al
         const [drawn] = fc.sample(randomWires(kind), { seed: n, numRuns: 1 });
         const lossless: WireProblem = {
           ...drawn!,
-          wires: drawn!.wires.map(({ conductivity_SPerM: _, ...w }) => w),
+          wires: drawn!.wires.map(({ id, from_m, to_m, radius_m, segments }) => ({
+            id,
+            from_m,
+            to_m,
+            radius_m,
+            segments: segments!,
+          })),
         };
         const grown = mapped(lossless, ([x, y, z]) => [scale * x, scale * y, scale * z]);
         const scaled: WireProblem = {
