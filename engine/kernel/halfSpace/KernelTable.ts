@@ -26,7 +26,7 @@ export interface KernelTable {
   /** rows × columns × 8. */
   readonly coefficients: Float64Array;
   /**
-   * Measured: the largest error of any remainder relative to 1/R, at four places of every cell against the series the
+   * Measured: the largest error of any remainder relative to 1/R, at four places of some 5000 cells against the series the
    * table was read from, plus the error of those series.
    */
   readonly error: number;

@@ -10,18 +10,27 @@ import type { Placement } from "./Placement.ts";
  *
  * The differences of the roots are taken as (k_b² − k_a²)/(u_a + u_b): at large λ they cancel.
  *
+ * @param otherSide  take the root of the soil with Re < 0
  * @param out 10 numbers, written: Re, Im of F1..F4 and of u_a
  */
-export function spectrum(out: Float64Array, place: Placement, lamRe: number, lamIm: number): Float64Array {
+export function spectrum(
+  out: Float64Array,
+  place: Placement,
+  lamRe: number,
+  lamIm: number,
+  otherSide: boolean,
+): Float64Array {
   const { aRe, aIm, bRe, bIm, nRe, nIm } = place;
   const l2Re = lamRe * lamRe - lamIm * lamIm;
   const l2Im = 2 * lamRe * lamIm;
   root(l2Re - aRe, l2Im - aIm);
-  const uaRe = rootRe;
-  const uaIm = rootIm;
+  const flipA = otherSide && place.kind === "soil" ? -1 : 1;
+  const uaRe = flipA * rootRe;
+  const uaIm = flipA * rootIm;
   root(l2Re - bRe, l2Im - bIm);
-  const ubRe = rootRe;
-  const ubIm = rootIm;
+  const flipB = otherSide && place.kind !== "soil" ? -1 : 1;
+  const ubRe = flipB * rootRe;
+  const ubIm = flipB * rootIm;
   // s = 1/(u_a + u_b), v = 1/(n u_a + u_b)
   const sumRe = uaRe + ubRe;
   const sumIm = uaIm + ubIm;

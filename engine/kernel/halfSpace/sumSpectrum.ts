@@ -29,13 +29,13 @@ export function sumSpectrum(
   const q = zeta.length;
   out.fill(0, 0, 8 * p * q);
   const decay = new Float64Array(2 * q);
-  const { data, kind } = path;
+  const { data, kind, otherSide } = path;
   for (let n = 0; n < path.count; n++) {
     const lamRe = data[4 * n]!;
     const lamIm = data[4 * n + 1]!;
     const wRe = data[4 * n + 2]!;
     const wIm = data[4 * n + 3]!;
-    spectrum(F, place, lamRe, lamIm);
+    spectrum(F, place, lamRe, lamIm, otherSide[n] === 1);
     const a0 = F[0]! * wRe - F[1]! * wIm;
     const a1 = F[0]! * wIm + F[1]! * wRe;
     const a2 = F[2]! * wRe - F[3]! * wIm;

@@ -1,7 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type HalfSpace, halfSpaceOf } from "../../../engine/kernel/halfSpace/HalfSpace.ts";
+import { type Placement, placeAcross, placeInAir, placeInSoil } from "../../../engine/kernel/halfSpace/Placement.ts";
 import { reflected, reflectedInSoil, transmitted } from "../../../engine/kernel/halfSpace/sommerfeld.ts";
+import { spectrum } from "../../../engine/kernel/halfSpace/spectrum.ts";
+import { gaussLegendre } from "../../../engine/quad/gaussLegendre.ts";
+import { besselJ01 } from "../../../engine/special/besselJ01.ts";
 
 const soils = [
   [3, 0.0001],
@@ -49,6 +53,68 @@ describe("at the surface the three sets of integrals meet", () => {
     }
   });
 });
+
+/** The same spectra with J along a line just above the real axis, as far as e^{−uζ} lets them go: no Hankel rays, no cuts. */
+function alongLine(place: Placement, rho: number, zeta: number): Float64Array {
+  const { node, weight } = gaussLegendre(12);
+  const F = new Float64Array(10);
+  const J = new Float64Array(4);
+  const sum = new Float64Array(8);
+  const { k0 } = place.halfSpace;
+  const lift = Math.min(0.3 * k0, 2 / rho);
+  const end = place.kRe + 38 / zeta;
+  const straight = (fromRe: number, fromIm: number, toRe: number, toIm: number, panels: number) => {
+    const dRe = (toRe - fromRe) / panels;
+    const dIm = (toIm - fromIm) / panels;
+    for (let p = 0; p < panels; p++)
+      for (let i = 0; i < 12; i++) {
+        const x = p + node[i]!;
+        const [re, im] = [fromRe + x * dRe, fromIm + x * dIm];
+        spectrum(F, place, re, im, false);
+        besselJ01(J, re * rho, im * rho);
+        const size = Math.exp(-F[8]! * zeta) * weight[i]!;
+        const [eRe, eIm] = [size * Math.cos(F[9]! * zeta), -size * Math.sin(F[9]! * zeta)];
+        const [wRe, wIm] = [eRe * dRe - eIm * dIm, eRe * dIm + eIm * dRe];
+        for (let k = 0; k < 8; k += 2) {
+          const [cRe, cIm] = k === 4 ? [J[2]!, J[3]!] : [J[0]!, J[1]!];
+          const [aRe, aIm] = [F[k]! * cRe - F[k + 1]! * cIm, F[k]! * cIm + F[k + 1]! * cRe];
+          sum[k]! += aRe * wRe - aIm * wIm;
+          sum[k + 1]! += aRe * wIm + aIm * wRe;
+        }
+      }
+  };
+  straight(0, 0, 0, lift, 4);
+  straight(0, lift, end, lift, Math.ceil(end / (0.5 * lift)));
+  return sum;
+}
+
+test.each(spaces)(
+  "any path gives the same: $frequency_Hz Hz, soil $relativePermittivity / $conductivity_SPerM",
+  (h) => {
+    const wavelength = (2 * Math.PI) / h.k0;
+    for (const turns of [0.02, 0.3, 2.5])
+      for (const slope of [0.12, 0.26, 0.5, 1, 2]) {
+        const rho = turns * wavelength;
+        const zeta = slope * rho;
+        const R = Math.hypot(rho, zeta);
+        const got = air(h, rho, zeta);
+        alongLine(placeInAir(h), rho, zeta).forEach((x, i) => {
+          expect(Math.abs(x - got[i]!) * R).toBeLessThan(1e-10);
+        });
+        const depth = Math.min(0.3, 0.5 * zeta);
+        const through = across(h, rho, zeta - depth, depth);
+        alongLine(placeAcross(h, depth), rho, zeta).forEach((x, i) => {
+          expect(Math.abs(x - through[i]!) * R).toBeLessThan(1e-10);
+        });
+        // In soil all dies away over a metre or so; compare where something is left.
+        const nearRho = Math.min(rho, 3);
+        const buried = soil(h, nearRho, slope * nearRho);
+        alongLine(placeInSoil(h), nearRho, slope * nearRho).forEach((x, i) => {
+          expect(Math.abs(x - buried[i]!) * nearRho).toBeLessThan(1e-10);
+        });
+      }
+  },
+);
 
 test("soil that is air reflects nothing and passes everything", () => {
   const h = halfSpaceOf(7.1e6, 1, 0);
