@@ -34,8 +34,17 @@ const points: PlanePoints = {
  *
  * Shapes: S states of one ampere each; see `ScreenInput`.
  *
- * Accuracy of the integration: see the table in `tests/unit/screen/screenCorrection.test.ts`; 1e-3 of the largest
- * |dZ|. The model itself is a preview: off by several ohm with few radials or poor soil.
+ * Accuracy of the integration, over the largest |dZ|, against a covering three times as fine (which agrees with an
+ * independent sum over a million points to 3e-5; 100 random layouts each, 60 for one element, five soils to sea water,
+ * 2…120 radials of 1/16…1/2 wavelength, elements 0.05 wavelength apart or more):
+ *
+ *   elements   median   95 %     worst
+ *      1       1.4e-5   1.2e-4   4.5e-4
+ *      2       2.7e-5   2.1e-4   2.8e-4
+ *      3       3.0e-5   1.7e-4   7.6e-4
+ *      4       3.2e-5   3.3e-4   6.8e-4
+ *
+ * The model itself is a preview: tens of ohm off with few radials or short ones close above soil.
  * Source: G. H. Monteath, Proc. IEE 98 part IV, 1951; J. R. Wait and W. A. Pope, 1954 and 1955; cited from memory.
  *
  * @returns S × S complex, row-major, interleaved, symmetric [ohm]
