@@ -1,15 +1,13 @@
-import type { ElementPlan } from "../../../engine/index.ts";
+import { type ElementPlan, radialDirections } from "../../../engine/index.ts";
 import type { PlanFrame } from "./planFrame.ts";
 import { toSheet } from "./planFrame.ts";
 
-/** The radials of one element seen from above, evenly spaced and half a step off the beam as the
- * engine lays them, as one SVG path. */
+/** The radials of one element seen from above, where the engine lays them, as one SVG path. */
 export function radialLines(frame: PlanFrame, heading_deg: number, element: ElementPlan): string {
   const { count, length_m } = element.radials;
   const hub = toSheet(frame, heading_deg, element.forward_m, element.left_m);
   const lines: string[] = [];
-  for (let i = 0; i < count; i++) {
-    const azimuth = (2 * Math.PI * (i + 0.5)) / count;
+  for (const azimuth of radialDirections(count)) {
     const end = toSheet(
       frame,
       heading_deg,
