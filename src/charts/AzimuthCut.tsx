@@ -80,6 +80,10 @@ export const AzimuthCut = memo(function AzimuthCut(p: AzimuthCutProps) {
       }
       below={
         <>
+          <TraceKey
+            where={`read toward ${where}`}
+            entries={readings.map((r) => ({ ...r, value: withUnit(figure(r.gain_dBi, 1), "dBi") }))}
+          />
           <p className="ac-rear-words">
             <svg className="ac-swatch" width="22" height="12" aria-hidden="true">
               <RearHatch id={`${hatch}k`} />
@@ -87,10 +91,6 @@ export const AzimuthCut = memo(function AzimuthCut(p: AzimuthCutProps) {
             </svg>
             {rear}
           </p>
-          <TraceKey
-            where={`read toward ${where}`}
-            entries={readings.map((r) => ({ ...r, value: withUnit(figure(r.gain_dBi, 1), "dBi") }))}
-          />
         </>
       }
       table={{

@@ -12,7 +12,9 @@ export function FigureTable({ caption, heads, rows }: FigureTableProps) {
   const [isOpen, setIsOpen] = useState(false);
   return (
     <details className="cf-figures" onToggle={(e) => setIsOpen(e.currentTarget.open)}>
-      <summary>Figures of this chart</summary>
+      <summary>
+        Figures<span className="visually-hidden"> of this chart as a table</span>
+      </summary>
       {isOpen && (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard
         <section className="cf-scroll" tabIndex={0} aria-label={caption}>

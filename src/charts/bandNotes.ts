@@ -2,7 +2,7 @@ import type { BandLayout } from "./bandLayout.ts";
 import type { FeedFacts } from "./feedFacts.ts";
 import { figure } from "./figure.ts";
 import { megahertz } from "./megahertz.ts";
-import { type Box, type LabelLine, placeLabels } from "./placeLabels.ts";
+import { type Box, type LabelLine, placeLabels, segmentTouches } from "./placeLabels.ts";
 import type { BandQuantity } from "./readSweep.ts";
 import { swr } from "./swr.ts";
 import { textWidth_px } from "./textWidth.ts";
@@ -66,25 +66,33 @@ export function bandNotes({ layout, quantity, text_px, facts, lines, keepOut }: 
   }
   const shown = notes.filter((n) => n.at[1] >= layout.plot.y && n.at[1] <= layout.plot.y + layout.plot.height);
   const spots = shown.map(({ at: [x, y] }) => ({ x: x - 6, y: y - 6, width: 12, height: 12 }));
-  const boxes = placeLabels({
-    labels: shown.map((n) => ({
+  const placed: BandNote[] = [];
+  const taken = [...keepOut, ...spots];
+  for (const n of shown) {
+    const free = farOut_px.flatMap((by) => ways.map((away) => ({ at: stepped(n.at, away, by), away })));
+    const notes = placed.flatMap((p) => (p.box ? [p.box] : []));
+    const label = {
       id: n.id,
       width: textWidth_px(n.text, text_px),
       height: text_px * 1.2,
       isNeeded: true,
-      anchors: farOut_px.flatMap((by) =>
-        ways.map((away) => ({ at: [n.at[0] + away[0] * by, n.at[1] + away[1] * by] as const, away })),
-      ),
-    })),
-    lines: lines.map((l) => ({ ...l, points: thinned(l.points, 120) })),
-    keepOut: [...keepOut, ...spots],
-    frame: { x: layout.plot.x + 2, y: layout.plot.y, width: layout.plot.width - 4, height: layout.plot.height },
-  });
-  return shown.map((n) => {
-    const box = boxes.get(n.id) ?? null;
-    return { ...n, box, leader: box ? leaderTo(box, n.at) : "" };
-  });
+      // A line that led to it must not run through an earlier note.
+      anchors: free.filter(({ at }) => !notes.some((box) => segmentTouches(n.at, at, box))),
+    };
+    const scene = {
+      labels: [label],
+      lines: lines.map((l) => ({ ...l, points: thinned(l.points, 120) })),
+      keepOut: taken,
+      frame: { x: layout.plot.x + 2, y: layout.plot.y, width: layout.plot.width - 4, height: layout.plot.height },
+    };
+    const box = placeLabels(scene).get(n.id) ?? null;
+    if (box) taken.push(box);
+    placed.push({ ...n, box, leader: box ? leaderTo(box, n.at) : "" });
+  }
+  return placed;
 }
+
+const stepped = ([x, y]: Spot, away: Spot, by: number): Spot => [x + away[0] * by, y + away[1] * by];
 
 /** Straight from a spot to the nearest place of a box, if that is far enough to need leading. */
 function leaderTo(box: Box, [x, y]: Spot): string {

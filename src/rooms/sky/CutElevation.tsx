@@ -30,7 +30,6 @@ export function CutElevation() {
         onPointerUp={sealEdit}
         onBlur={sealEdit}
       />
-      <output htmlFor={id}>{now}°</output>
       <div className="sky-steps">
         {steps
           .toSorted((a, b) => a - b)

@@ -24,7 +24,7 @@ export const SideReadouts = memo(function SideReadouts({ readout, elevation_deg,
     ["straight behind", side ? against(side.behind_dBi) : noFigure],
     ["abeam", side ? against(side.abeam_dBi) : noFigure],
     ["half-power width", !side ? noFigure : width == null ? "all round" : `${figure(width, 0)}°`],
-    ["leaves as sky wave", side ? withUnit(figure(side.efficiency * 100, 0), "%") : noFigure],
+    ["as sky wave", side ? withUnit(figure(side.efficiency * 100, 0), "%") : noFigure],
     ...others.map(({ id, name }) => {
       const c = side?.currents.find((one) => one.elementId === id);
       const isKnown = c !== undefined && Number.isFinite(c.magnitude);

@@ -52,11 +52,11 @@ export function Sky() {
           onChange={setForm}
         />
         <Switch<"true" | "stretched">
-          label="elevations"
+          label="elevation angles"
           isLabelShown={false}
           choices={[
-            { value: "true", label: "true angles" },
-            { value: "stretched", label: "low stretched" },
+            { value: "true", label: "true" },
+            { value: "stretched", label: "stretched" },
           ]}
           value={angles}
           onChange={setAngles}
@@ -83,21 +83,19 @@ export function Sky() {
         stale={stale}
         onMarker={setElevationMark}
       />
+      <CutElevation />
       <div className="sky-lower">
-        <div>
-          <CutElevation />
-          <AzimuthCut
-            traces={traces}
-            heading_deg={heading_deg}
-            elevation_deg={azimuthCutElevation_deg}
-            rearSector_deg={rearSector_deg}
-            form={form}
-            outer_dBi={scale.outer_dBi}
-            marker_deg={bearingMark ?? Math.round(heading_deg) % 360}
-            stale={stale}
-            onMarker={setBearingMark}
-          />
-        </div>
+        <AzimuthCut
+          traces={traces}
+          heading_deg={heading_deg}
+          elevation_deg={azimuthCutElevation_deg}
+          rearSector_deg={rearSector_deg}
+          form={form}
+          outer_dBi={scale.outer_dBi}
+          marker_deg={bearingMark ?? Math.round(heading_deg) % 360}
+          stale={stale}
+          onMarker={setBearingMark}
+        />
         <SideReadouts
           readout={traces[0]?.readout ?? null}
           elevation_deg={azimuthCutElevation_deg}
