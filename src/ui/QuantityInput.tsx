@@ -50,7 +50,7 @@ export function QuantityInput(props: QuantityInputProps) {
     if (untouched || preview === null) return forget();
     if (!preview.ok) return setRefusal(preview.message);
     forget();
-    onCommit(preview.value, false);
+    if (preview.value !== value) onCommit(preview.value, false);
   };
 
   const step = (presses: number) => {

@@ -44,15 +44,17 @@ export function Yard() {
     },
     onSettle: edits.settle,
   };
+  // A pointer moves many times within one place of the grid: the same measure again is no edit.
   const move = (element: ElementPlan, forward_m: number) =>
     edits.change(
-      (p) => withElementPosition(p, element.id, forward_m, element.left_m),
+      (p) =>
+        inPlan(p, element)?.forward_m === forward_m ? p : withElementPosition(p, element.id, forward_m, element.left_m),
       `move ${nameOf(drawn, element)}`,
       `place ${element.id}`,
     );
   const cut = (element: ElementPlan, height_m: number) =>
     edits.change(
-      (p) => withElementHeight(p, element.id, height_m),
+      (p) => (inPlan(p, element)?.height_m === height_m ? p : withElementHeight(p, element.id, height_m)),
       `change the length of ${nameOf(drawn, element)}`,
       `height ${element.id}`,
     );
@@ -81,6 +83,10 @@ export function Yard() {
       <YardFields plan={plan} edits={edits} />
     </div>
   );
+}
+
+function inPlan(plan: SavedPlan, element: ElementPlan): ElementPlan | undefined {
+  return plan.elements.find((other) => other.id === element.id);
 }
 
 function nameOf(plan: SavedPlan, element: ElementPlan): string {

@@ -18,6 +18,7 @@ import { elementName } from "./elementName.ts";
 import type { GeometryWarning, WarnedField } from "./geometryWarnings.ts";
 import { geometryWarnings } from "./geometryWarnings.ts";
 import { headingOf, withHeading } from "./heading.ts";
+import { lieOf, radialLies, withRadialHeight } from "./radialLies.ts";
 import type { PlanChange, YardEdits } from "./useYardEdits.ts";
 
 /** Fields in the first group; the others are about wire. */
@@ -180,6 +181,11 @@ function WireFields({ element, elementId, isForAll, title, wavelength, cautionId
   const radial = (name: keyof RadialChange, label: string) =>
     hand((value) => (p) => withRadials(p, { [name]: value }, elementId), label, key(name));
   const prefix = title === undefined ? "" : `${title} `;
+  const height = hand(
+    (value) => (p) => withRadialHeight(p, value, elementId),
+    `change how the ${prefix}radials lie`,
+    key("height_m"),
+  );
 
   return (
     <fieldset className="yard-wire">
@@ -223,25 +229,43 @@ function WireFields({ element, elementId, isForAll, title, wavelength, cautionId
             value={radials.diameter_mm}
             {...radial("diameter_mm", `change the wire of the ${prefix}radials`)}
           />
+          <label className="field yard-lie">
+            <span className="field__label">how the radials lie</span>
+            <select
+              className="field__select"
+              value={lieOf(radials.height_m) ?? "own"}
+              onChange={(event) => {
+                const lie = radialLies.find((one) => one.id === event.currentTarget.value);
+                if (lie) height.onCommit(lie.height_m, false);
+              }}
+            >
+              {lieOf(radials.height_m) === undefined && <option value="own">lying, at a height of my own</option>}
+              {radialLies.map((lie) => (
+                <option key={lie.id} value={lie.id}>
+                  {lie.name}
+                </option>
+              ))}
+            </select>
+          </label>
           <QuantityField
             label="radials above soil"
             kind="length_m"
             value={radials.height_m}
             least={-limits.radialDepth_m}
             most={limits.radialHeight_wl * wavelength}
-            hint={
-              radials.height_m < 0
-                ? "buried"
-                : radials.height_m <= 0.1
-                  ? "lying; below 0: buried"
-                  : "raised, base with them"
-            }
-            {...radial("height_m", `change how the ${prefix}radials lie`)}
+            hint={heightHint(radials.height_m)}
+            {...height}
           />
         </>
       )}
     </fieldset>
   );
+}
+
+function heightHint(height_m: number): string {
+  if (height_m < 0) return "buried: quick preview only";
+  if (height_m === 0) return "lying: counts as 5 mm";
+  return height_m > limits.previewHeight_m ? "raised, base with them" : "lying, to the wire’s middle";
 }
 
 function withDiameter(plan: SavedPlan, diameter_mm: number, elementId: string | undefined): SavedPlan {

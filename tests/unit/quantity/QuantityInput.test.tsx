@@ -93,6 +93,14 @@ describe("committing", () => {
     expect(commits).not.toHaveBeenCalled();
   });
 
+  test("typing the value in force again is no commit", async () => {
+    const { user, field } = show(8.4);
+    await user.clear(field);
+    await user.type(field, "840 cm{Enter}");
+    expect(commits).not.toHaveBeenCalled();
+    expect(field.value).toBe("8.40 m");
+  });
+
   test("a value changed elsewhere shows at once", async () => {
     const { user, field } = show(8.4);
     await user.click(screen.getByText("from outside"));

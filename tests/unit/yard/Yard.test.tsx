@@ -160,6 +160,16 @@ describe("by pointer", () => {
     expect(planStore.getState().canUndo).toBe(false);
   });
 
+  test("moves within one place of the grid are no edit", () => {
+    open(yardPlan({ site: { heading_deg: 90, ituRegion: 1 } }));
+    const handle = slider("Spacing of the reflector");
+    fireEvent.pointerDown(handle, down);
+    fireEvent.pointerMove(handle, { ...down, clientX: 510 });
+    const moved = plan();
+    fireEvent.pointerMove(handle, { ...down, clientX: 510.001 });
+    expect(plan()).toBe(moved);
+  });
+
   test("a finger on a handle does not scroll the page", () => {
     open();
     expect(fireEvent.touchStart(slider("Length of the reflector"))).toBe(false);
