@@ -70,9 +70,14 @@ describe("lengths", () => {
     expect(value("10", "length_m", imperial)).toEqual(asWritten(3.048));
   });
 
-  test("decimals come back as they were typed", () => {
-    for (let millimetres = 1; millimetres < 20_000; millimetres += 37)
-      expect(value(`${millimetres / 1000} m`, "length_m")).toBe(millimetres / 1000);
+  test("decimals come back as they were typed, through any conversion", () => {
+    for (let n = 1; n < 20_000; n += 37) {
+      expect(value(`${n / 1000} m`, "length_m")).toBe(n / 1000);
+      expect(value(`${n / 10} cm`, "length_m")).toBe(n / 1000);
+      expect(value(`${n} kHz`, "frequency_MHz")).toBe(n / 1000);
+      expect(value(`${n / 1000} mS/m`, "conductivity_SPerM")).toBe(n / 1_000_000);
+    }
+    for (let degrees = 0; degrees < 360; degrees++) expect(value(`${degrees}`, "angle_deg")).toBe(degrees);
   });
 
   test("a percentage is over the named length, and means nothing without one", () => {
