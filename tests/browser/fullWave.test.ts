@@ -1,0 +1,106 @@
+import type { Page } from "playwright-core";
+import { describe, expect } from "vitest";
+import { baselineOf, type PlanReadout, readPlan, type SavedPlan } from "../../engine/index.ts";
+import { figure, signedFigure } from "../../src/charts/figure.ts";
+import { demoPlan } from "../../src/store/demoPlan.ts";
+import { readoutRequest } from "../../src/store/readoutRequest.ts";
+import { okValue } from "../support/okValue.ts";
+import { journey } from "./journey.ts";
+
+const label = (page: Page) => page.locator(".sureness__label");
+const full = (page: Page) => label(page).filter({ hasText: /^full-wave answer$/ });
+
+/** The ladder as it stands on the page: angle, gained, front-to-back, worst. */
+const ladder = (page: Page) =>
+  page
+    .getByRole("region", { name: "Ladder" })
+    .locator("tbody tr")
+    .evaluateAll((rows) =>
+      rows.map((row) =>
+        [row.querySelector("th"), ...[...row.querySelectorAll("td")].slice(-3)].map((cell) =>
+          cell?.textContent?.trim(),
+        ),
+      ),
+    );
+
+/** What the ladder has to say, asked of the engine directly. */
+function ladderOf(plan: SavedPlan): (string | undefined)[][] {
+  const request = readoutRequest(plan);
+  const now: PlanReadout = okValue(readPlan(plan, request));
+  const before = okValue(readPlan(baselineOf(plan)!.plan, request));
+  return now.ladder
+    .map((rung, i) => [
+      `${rung.elevation_deg}°`,
+      signedFigure(rung.forward_dBi - before.ladder[i]!.forward_dBi, 1),
+      figure(rung.frontToBack_dB, 1),
+      figure(rung.frontToRear_dB, 1),
+    ])
+    .toReversed();
+}
+
+describe("full-wave answers", { timeout: 120_000 }, () => {
+  journey(
+    "on opening, the full answer takes the preview's place within seconds, and the ladder says what the engine does",
+    async ({ open }) => {
+      const page = await open();
+      await full(page).waitFor({ timeout: 30_000 });
+      expect(demoPlan.soilModel).toBe("full-wave");
+      expect(await ladder(page)).toEqual(ladderOf(demoPlan));
+      expect(await ladder(page)).not.toEqual(
+        ladderOf({
+          ...demoPlan,
+          soilModel: "screen",
+          pins: demoPlan.pins!.map((pin) => ({ ...pin, plan: { ...pin.plan, soilModel: "screen" as const } })),
+        }),
+      );
+    },
+  );
+
+  journey("during a drag the label says preview, and returns to full-wave when the hand is still", async ({ open }) => {
+    const page = await open();
+    await full(page).waitFor({ timeout: 30_000 });
+    const top = await page.locator(".rooms").evaluate((rooms) => rooms.getBoundingClientRect().top);
+    const handle = page.getByRole("slider", { name: "Spacing of the reflector" });
+    const box = (await handle.boundingBox())!;
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+    await page.mouse.down();
+    const seen = new Set<string>();
+    for (let i = 1; i <= 12; i++) {
+      await page.mouse.move(box.x + box.width / 2 + i, box.y + box.height / 2);
+      seen.add((await label(page).textContent())!.replace(/, \d of \d done$/, ""));
+      expect(await page.locator(".rooms").evaluate((rooms) => rooms.getBoundingClientRect().top)).toBe(top);
+    }
+    expect([...seen]).toContain("quick preview, full answer coming");
+    await page.mouse.up();
+    await full(page).waitFor({ timeout: 30_000 });
+    expect(await page.locator(".rooms").evaluate((rooms) => rooms.getBoundingClientRect().top)).toBe(top);
+    // A screen reader hears of the full answer and of no preview before it.
+    await page
+      .getByRole("status")
+      .filter({ hasText: /^Full-wave answer\./ })
+      .waitFor();
+  });
+
+  journey("buried radials are previewed only, and the page says so", async ({ open }) => {
+    const page = await open();
+    await page.getByLabel("how the radials lie").selectOption({ label: "slit in (5 cm deep)" });
+    await label(page)
+      .filter({ hasText: /^quick preview only \(buried radials\)$/ })
+      .waitFor();
+    await label(page).click();
+    await page
+      .getByText(/so far known to the preview only/)
+      .first()
+      .waitFor();
+  });
+
+  journey("raised radials have no preview: they are answered in full", async ({ open }) => {
+    const page = await open();
+    await full(page).waitFor({ timeout: 30_000 });
+    const before = await ladder(page);
+    await page.getByLabel("how the radials lie").selectOption({ label: "raised" });
+    await full(page).waitFor({ timeout: 30_000 });
+    await page.waitForFunction(() => document.querySelector(".headline")?.getAttribute("data-answer") === "fresh");
+    expect(await ladder(page)).not.toEqual(before);
+  });
+});

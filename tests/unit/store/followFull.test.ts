@@ -1,0 +1,242 @@
+import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import { createStore } from "zustand/vanilla";
+import { readPlan, type SavedPlan, sweepBandSmooth, withRadials, withSpacing } from "../../../engine/index.ts";
+import { type Answer, noAnswer } from "../../../src/store/Answer.ts";
+import { type AnswerModel, inModel } from "../../../src/store/answerModels.ts";
+import { bandRequest } from "../../../src/store/bandRequest.ts";
+import { createPlanStore } from "../../../src/store/createPlanStore.ts";
+import { demoPlan } from "../../../src/store/demoPlan.ts";
+import { followPlan, markOld_ms, still_ms } from "../../../src/store/followPlan.ts";
+import { readoutRequest } from "../../../src/store/readoutRequest.ts";
+import type { EngineAsk } from "../../../src/worker/EngineMessage.ts";
+import { patience_ms } from "../../../src/worker/engineClient.ts";
+import { okValue } from "../../support/okValue.ts";
+import { heldWorkers } from "./heldWorker.ts";
+
+/** The invented pair on two short radials each, where the full answer is quick and far from the preview. */
+const few = (one: SavedPlan): SavedPlan => withRadials(one, { count: 2, length_m: 2 });
+const plan: SavedPlan = { ...few(demoPlan), pins: demoPlan.pins!.map((pin) => ({ ...pin, plan: few(pin.plan) })) };
+
+function truth(of: SavedPlan, model: AnswerModel) {
+  const pin = plan.pins![0]!;
+  const request = readoutRequest(of);
+  return {
+    readout: okValue(readPlan(inModel(of, model), request)),
+    pin: okValue(readPlan(inModel(pin.plan, model), request)),
+  };
+}
+
+function setUp(first: SavedPlan = plan) {
+  const plans = createPlanStore(first);
+  const answers = createStore<Answer>(() => noAnswer);
+  const shown: Answer[] = [];
+  answers.subscribe((state) => void shown.push(state));
+  const held = heldWorkers();
+  const follower = followPlan(plans, answers, held.make);
+  const space = (spacing_m: number) => plans.getState().edit((p) => withSpacing(p, spacing_m), "move");
+  /** What is asked and not answered, in whichever worker. */
+  const asked = (kind: "preview" | "full" | "band" | "feeds") =>
+    held.workers.flatMap((worker) =>
+      worker.isGone ? [] : worker.asked.flatMap(({ ask }) => (kindOf(ask) === kind ? [{ worker, ask }] : [])),
+    );
+  const answer = (kind: "preview" | "full" | "band" | "feeds") => {
+    const [next] = asked(kind);
+    if (!next) throw new Error(`no ${kind} is asked for`);
+    next.worker.answer();
+  };
+  return { plans, follower, held, space, asked, answer, shown, now: () => answers.getState() };
+}
+
+function kindOf(ask: EngineAsk): "preview" | "full" | "band" | "feeds" {
+  if (ask.kind !== "readouts") return ask.kind;
+  return ask.plans[0]!.soilModel === "screen" ? "preview" : "full";
+}
+
+beforeEach(() => void vi.useFakeTimers());
+afterEach(() => void vi.useRealTimers());
+
+describe("preview at once, full answer in its place", { timeout: 60_000 }, () => {
+  test("at first both are asked for without delay; the preview shows as such until plan and baseline are full", () => {
+    const { now, asked, answer } = setUp();
+    expect([asked("preview").length, asked("full").length]).toEqual([1, 1]);
+    answer("preview");
+    expect(now()).toMatchObject({ state: "fresh", model: "preview", refining: { done: 0, total: 2 } });
+    expect(now().readout).toEqual(truth(plan, "preview").readout);
+    answer("full");
+    expect(now()).toMatchObject({ model: "preview", refining: { done: 1, total: 2 } });
+    answer("full");
+    expect(now()).toMatchObject({ state: "fresh", model: "full-wave", refining: null });
+    expect(now().readout).toEqual(truth(plan, "full-wave").readout);
+    expect(now().pinReadouts["pin-1"]).toEqual(truth(plan, "full-wave").pin);
+  });
+
+  test("what is shown is never part by one model and part by the other", () => {
+    const { shown, answer, asked, space, plans } = setUp();
+    const until = (kind: "preview" | "full") => {
+      while (asked(kind).length > 0) answer(kind);
+    };
+    answer("full");
+    answer("preview");
+    answer("full");
+    space(5);
+    answer("preview");
+    space(6.5);
+    vi.advanceTimersByTime(still_ms);
+    answer("full");
+    until("preview");
+    plans.getState().undo();
+    until("preview");
+    vi.advanceTimersByTime(still_ms);
+    until("full");
+    plans.getState().undo();
+    const models = new Set<string>();
+    const known = new Map<string, ReturnType<typeof truth>>();
+    for (const { readout, readoutPlan, pinReadouts, model } of shown) {
+      if (!readout || !readoutPlan) continue;
+      const key = `${model} ${readoutPlan.elements[1]!.forward_m}`;
+      known.set(key, known.get(key) ?? truth(readoutPlan, model));
+      models.add(key);
+      expect(readout).toEqual(known.get(key)!.readout);
+      expect(pinReadouts["pin-1"]).toEqual(known.get(key)!.pin);
+    }
+    expect([...models].sort()).toEqual([
+      "full-wave -5",
+      "full-wave -5.9",
+      "full-wave -6.5",
+      "preview -5",
+      "preview -5.9",
+    ]);
+  });
+
+  test("while the plan moves only previews are asked for; the full answer once it is still", () => {
+    const { now, asked, answer, space } = setUp();
+    answer("preview");
+    answer("full");
+    answer("full");
+    for (let i = 1; i <= 5; i++) {
+      space(5.9 + i / 10);
+      vi.advanceTimersByTime(still_ms - 20);
+      expect(asked("full")).toEqual([]);
+      answer("preview");
+      expect(now()).toMatchObject({ state: "fresh", model: "preview", refining: { done: 1, total: 2 } });
+    }
+    vi.advanceTimersByTime(20);
+    expect(asked("full")).toHaveLength(1);
+    answer("full");
+    expect(now()).toMatchObject({ state: "fresh", model: "full-wave", refining: null });
+  });
+
+  test("a full answer that comes too late is not shown, but kept for when its plan comes back", () => {
+    const { now, asked, answer, space, plans } = setUp();
+    answer("preview");
+    answer("full");
+    answer("full");
+    space(5);
+    answer("preview");
+    vi.advanceTimersByTime(still_ms);
+    space(6.5);
+    answer("preview");
+    answer("full");
+    expect(now()).toMatchObject({ model: "preview", refining: { done: 1, total: 2 } });
+    expect(now().readoutPlan).toBe(plans.getState().plan);
+    plans.getState().undo();
+    expect(now()).toMatchObject({ state: "fresh", model: "full-wave", refining: null });
+    expect(now().readout).toEqual(truth(plans.getState().plan, "full-wave").readout);
+    expect([asked("preview"), asked("full")]).toEqual([[], []]);
+  });
+
+  test("a full answer outdated for long gives its worker up to the next; one that ends in time keeps it", () => {
+    const { asked, answer, space } = setUp();
+    answer("preview");
+    answer("full");
+    answer("full");
+    space(5);
+    vi.advanceTimersByTime(still_ms);
+    const slow = asked("full")[0]!.worker;
+    space(6.5);
+    vi.advanceTimersByTime(patience_ms - 1);
+    expect(slow.isGone).toBe(false);
+    vi.advanceTimersByTime(1);
+    expect(slow.isGone).toBe(true);
+    const next = asked("full")[0]!.worker;
+    expect(next).not.toBe(slow);
+    space(6);
+    vi.advanceTimersByTime(patience_ms - 1);
+    next.answer();
+    vi.advanceTimersByTime(10 * patience_ms);
+    expect(next.isGone).toBe(false);
+    expect(asked("full")[0]!.worker).toBe(next);
+  });
+
+  test("a plan of the preview is answered by it alone, and so is what it is compared to", () => {
+    const { now, asked, answer } = setUp({ ...plan, soilModel: "screen" });
+    answer("preview");
+    vi.advanceTimersByTime(1000);
+    expect(asked("full")).toEqual([]);
+    expect(now()).toMatchObject({ state: "fresh", model: "preview", refining: null, previewOnly: [] });
+    expect(now().pinReadouts["pin-1"]).toEqual(truth(plan, "preview").pin);
+  });
+});
+
+describe("radials that suit one model only", { timeout: 60_000 }, () => {
+  test("buried ones: the preview stays, and says why there is no more", () => {
+    const { now, asked, answer } = setUp(withRadials(plan, { height_m: -0.05 }));
+    answer("preview");
+    vi.advanceTimersByTime(1000);
+    expect(asked("full")).toEqual([]);
+    expect(now()).toMatchObject({ state: "fresh", model: "preview", refining: null, problems: [] });
+    expect(now().previewOnly[0]!.code).toBe("buried-needs-preview");
+  });
+
+  test("raised ones: the answer before stands, after a moment marked old, until the full one comes", () => {
+    const { now, asked, answer, plans } = setUp();
+    answer("preview");
+    answer("full");
+    answer("full");
+    const before = now().readout;
+    plans.getState().edit((p) => withRadials(p, { height_m: 2 }), "raise them");
+    expect(asked("preview")).toEqual([]);
+    expect(now()).toMatchObject({ state: "working", readout: before, problems: [] });
+    vi.advanceTimersByTime(markOld_ms);
+    expect(now()).toMatchObject({ state: "old", readout: before, problems: [], refining: { done: 1, total: 2 } });
+    answer("full");
+    expect(now()).toMatchObject({ state: "fresh", model: "full-wave", readoutPlan: plans.getState().plan });
+    expect(now().readout).toEqual(truth(plans.getState().plan, "full-wave").readout);
+    vi.advanceTimersByTime(10 * markOld_ms);
+    expect(now().state).toBe("fresh");
+  });
+});
+
+describe("the sweep in full", { timeout: 120_000 }, () => {
+  test("follows the full readouts, one frequency at a time, breaks off for a newer plan and takes up where it was", () => {
+    const { now, asked, answer, space, plans } = setUp();
+    answer("preview");
+    answer("band");
+    expect(now().bandModel).toBe("preview");
+    expect(asked("feeds")).toEqual([]);
+    answer("band");
+    answer("full");
+    answer("full");
+    answer("feeds");
+    answer("feeds");
+    const third = asked("feeds")[0]!.ask;
+    space(5);
+    answer("preview");
+    // The solve in flight ends; then the new plan's sweeps come first, and its own full readout before a full sweep.
+    answer("feeds");
+    expect(asked("feeds")).toEqual([]);
+    while (asked("band").length > 0) answer("band");
+    expect(asked("feeds")).toEqual([]);
+    plans.getState().undo();
+    vi.advanceTimersByTime(still_ms);
+    const fourth = asked("feeds")[0]!.ask;
+    expect(fourth).not.toEqual(third);
+    while (asked("feeds").length > 0 && now().bandModel === "preview") answer("feeds");
+    expect(now().bandPlan).toBe(plan);
+    expect(now().band).toEqual(okValue(sweepBandSmooth(inModel(plan, "full-wave"), bandRequest(plan))));
+    // The pin's curve of the other model is gone until its own comes.
+    expect(now().pinBands).toEqual({});
+    while (asked("feeds").length > 0) answer("feeds");
+    expect(now().pinBands["pin-1"]!.interpolated).toBeDefined();
+  });
+});
