@@ -21,7 +21,8 @@ export interface KernelPatches {
   readonly begin: Int32Array;
   /** 8 · order² per rectangle that is not cut: ρ slow, ζ next, Re and Im of S1..S4 fast. */
   readonly series: Float64Array;
-  /** Largest error of S relative to 1/R found in the middle of each rectangle, where the first neglected term peaks. */
+  /** Error of S relative to 1/R: the largest found at four spots of each rectangle where the first neglected term peaks,
+   * or a quarter of the largest last coefficients, whichever is more. */
   readonly error: number;
   /** Path nodes used in all. */
   readonly nodes: number;

@@ -9,6 +9,8 @@ import { sumSpectrum } from "./sumSpectrum.ts";
 
 /** Points per panel of the path. */
 const PANEL = 10;
+/** Where T_ORDER, the first term left out, peaks: the values there tell the error. */
+const PEAKS = [0, Math.cos(Math.PI / ORDER)] as const;
 /** How many times a rectangle may be cut. */
 const DEEPEST = 8;
 
@@ -18,12 +20,12 @@ const DEEPEST = 8;
  * Octave by octave inwards, three rectangles each: beside, diagonally above and above the next smaller square.
  *
  *    ζ  ____________      A rectangle costs one path, and ORDER Bessel functions and exponentials per node of it: its
- *      |  C  |  B   |     ORDER² points share them. It is cut in two where its series, or the value in its middle,
+ *      |  C  |  B   |     ORDER² points share them. It is cut in two where its series, or the values at four spots,
  *      |_____|______|     shows that the tolerance is not met.
  *      |     |  A   |
  *      |_____|______| ρ
  *
- * @param tolerance  wanted error of S relative to 1/R; the last series coefficients may be ten times that
+ * @param tolerance  wanted error of S relative to 1/R; the last series coefficients may be four times that
  * @throws RangeError unless 0 < rMin < rMax and zetaMax > 0
  */
 export function buildPatches(
@@ -42,9 +44,9 @@ export function buildPatches(
   const A = staticPart(place);
   const rho = new Float64Array(ORDER);
   const zeta = new Float64Array(ORDER);
-  const middleRho = new Float64Array(1);
-  const middleZeta = new Float64Array(1);
-  const middle = new Float64Array(8);
+  const spotRho = new Float64Array(2);
+  const spotZeta = new Float64Array(2);
+  const spots = new Float64Array(32);
   const read = new Float64Array(8);
   let error = 0;
   let nodes = 0;
@@ -86,18 +88,25 @@ export function buildPatches(
         tailZeta = Math.max(tailZeta, Math.abs(values[8 * (i * ORDER + l) + c]!) * R);
       }
     }
-    middleRho[0] = midRho;
-    middleZeta[0] = midZeta;
-    sumSpectrum(middle, place, path, middleRho, middleZeta);
-    removeStatic(middle, 0, place, A, midRho, midZeta);
-    readSeries(read, values, 0, 0, 0);
     let off = 0;
-    const midR = Math.sqrt(midRho * midRho + midZeta * midZeta);
-    for (let c = 0; c < 8; c++) off = Math.max(off, Math.abs(read[c]! - middle[c]!) * midR);
+    for (let i = 0; i < 2; i++) {
+      spotRho[i] = midRho + 0.5 * (rho1 - rho0) * PEAKS[i]!;
+      spotZeta[i] = midZeta + 0.5 * (zeta1 - zeta0) * PEAKS[i]!;
+    }
+    sumSpectrum(spots, place, path, spotRho, spotZeta);
+    for (let i = 0; i < 4; i++) {
+      const x = spotRho[i >> 1]!;
+      const y = spotZeta[i & 1]!;
+      removeStatic(spots, 8 * i, place, A, x, y);
+      readSeries(read, values, 0, PEAKS[i >> 1]!, PEAKS[i & 1]!);
+      const spotR = Math.sqrt(x * x + y * y);
+      for (let c = 0; c < 8; c++) off = Math.max(off, Math.abs(read[c]! - spots[8 * i + c]!) * spotR);
+    }
 
-    if ((off <= tolerance && Math.max(tailRho, tailZeta) <= 10 * tolerance) || depth === DEEPEST) {
+    if ((off <= tolerance && Math.max(tailRho, tailZeta) <= 4 * tolerance) || depth === DEEPEST) {
       series[r] = values;
-      error = Math.max(error, off);
+      // Four spots can all lie well; a quarter of the last coefficients is what usually follows them.
+      error = Math.max(error, off, 0.25 * Math.max(tailRho, tailZeta));
       return;
     }
     const inZeta = tailZeta > tailRho;

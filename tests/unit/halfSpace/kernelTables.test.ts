@@ -35,10 +35,12 @@ const grounds = [
   { f: 1.8e6, er: 13, sigma: 0.005 },
   { f: 7.1e6, er: 3, sigma: 0.0001 },
   { f: 14.1e6, er: 81, sigma: 5 },
+  // Waves in soil that nearly keep pace with those in air, little damped: the hardest to interpolate.
+  { f: 14.2e6, er: 30, sigma: 0.01 },
   { f: 30e6, er: 20, sigma: 0.03 },
 ] as const;
 
-describe.each(grounds)("tables at $f Hz, soil $er / $sigma", ({ f, er, sigma }) => {
+describe.each(grounds)("tables at $f Hz, soil $er / $sigma", { timeout: 30_000 }, ({ f, er, sigma }) => {
   const h = halfSpaceOf(f, er, sigma);
   const wavelength = (2 * Math.PI) / h.k0;
   // A magnitude has two components, each within the stated error.
@@ -55,7 +57,7 @@ describe.each(grounds)("tables at $f Hz, soil $er / $sigma", ({ f, er, sigma }) 
         readTable(got, table, rho, zeta);
         expect(mismatch(table.staticPart, rho, zeta)).toBeLessThan(both * table.error);
       }),
-      { seed: 3, numRuns: 150 },
+      { seed: 3, numRuns: 120 },
     );
 
     const flat = buildLine(table, "zeta", 0.01, 0, 2.9 * wavelength);
@@ -102,8 +104,7 @@ describe.each(grounds)("tables at $f Hz, soil $er / $sigma", ({ f, er, sigma }) 
         const zeta = between(0.03, 0.6, turn);
         reflectedInSoil(want, h, rho, zeta);
         readPatchKernels(got, patches, rho, zeta);
-        // The middle of a rectangle is where the first term left out peaks, not the sum of all: allow for that.
-        expect(mismatch(line.staticPart, rho, zeta)).toBeLessThan(2 * both * patches.error);
+        expect(mismatch(line.staticPart, rho, zeta)).toBeLessThan(both * patches.error);
         reflectedInSoil(want, h, rho, 0.1);
         readLine(got, line, rho);
         expect(mismatch(line.staticPart, rho, 0.1)).toBeLessThan(both * line.error);

@@ -63,28 +63,32 @@ function alongLine(place: Placement, rho: number, zeta: number): Float64Array {
   const { k0 } = place.halfSpace;
   const lift = Math.min(0.3 * k0, 2 / rho);
   const end = place.kRe + 38 / zeta;
-  const straight = (fromRe: number, fromIm: number, toRe: number, toIm: number, panels: number) => {
-    const dRe = (toRe - fromRe) / panels;
-    const dIm = (toIm - fromIm) / panels;
-    for (let p = 0; p < panels; p++)
-      for (let i = 0; i < 12; i++) {
-        const x = p + node[i]!;
-        const [re, im] = [fromRe + x * dRe, fromIm + x * dIm];
-        spectrum(F, place, re, im, false);
-        besselJ01(J, re * rho, im * rho);
-        const size = Math.exp(-F[8]! * zeta) * weight[i]!;
-        const [eRe, eIm] = [size * Math.cos(F[9]! * zeta), -size * Math.sin(F[9]! * zeta)];
-        const [wRe, wIm] = [eRe * dRe - eIm * dIm, eRe * dIm + eIm * dRe];
-        for (let k = 0; k < 8; k += 2) {
-          const [cRe, cIm] = k === 4 ? [J[2]!, J[3]!] : [J[0]!, J[1]!];
-          const [aRe, aIm] = [F[k]! * cRe - F[k + 1]! * cIm, F[k]! * cIm + F[k + 1]! * cRe];
-          sum[k]! += aRe * wRe - aIm * wIm;
-          sum[k + 1]! += aRe * wIm + aIm * wRe;
-        }
+  const { k1Re, k1Im } = place.halfSpace;
+  const panel = (fromRe: number, fromIm: number, dRe: number, dIm: number) => {
+    for (let i = 0; i < 12; i++) {
+      const x = node[i]!;
+      const [re, im] = [fromRe + x * dRe, fromIm + x * dIm];
+      spectrum(F, place, re, im, false);
+      besselJ01(J, re * rho, im * rho);
+      const size = Math.exp(-F[8]! * zeta) * weight[i]!;
+      const [eRe, eIm] = [size * Math.cos(F[9]! * zeta), -size * Math.sin(F[9]! * zeta)];
+      const [wRe, wIm] = [eRe * dRe - eIm * dIm, eRe * dIm + eIm * dRe];
+      for (let k = 0; k < 8; k += 2) {
+        const [cRe, cIm] = k === 4 ? [J[2]!, J[3]!] : [J[0]!, J[1]!];
+        const [aRe, aIm] = [F[k]! * cRe - F[k + 1]! * cIm, F[k]! * cIm + F[k + 1]! * cRe];
+        sum[k]! += aRe * wRe - aIm * wIm;
+        sum[k + 1]! += aRe * wIm + aIm * wRe;
       }
+    }
   };
-  straight(0, 0, 0, lift, 4);
-  straight(0, lift, end, lift, Math.ceil(end / (0.5 * lift)));
+  panel(0, 0, 0, lift);
+  // Panels half as long as the nearest branch point is far, and six radians at most.
+  for (let x = 0; x < end; ) {
+    const away = Math.min(Math.hypot(x - k0, lift), Math.hypot(x - k1Re, lift - k1Im));
+    const step = Math.min(0.6 * away, 6 / (rho + zeta));
+    panel(x, lift, step, 0);
+    x += step;
+  }
   return sum;
 }
 
