@@ -9,4 +9,7 @@ import { startPage } from "./startPage.ts";
 import { startWorker } from "./worker/startWorker.ts";
 
 startPage();
-createRoot(document.getElementById("root")!).render(<App makeWorker={startWorker} />);
+// The type is part of the file, but browsers unpack it aside: a page drawn before it is there jumps when it comes.
+void document.fonts
+  .load('1em "Atkinson Hyperlegible Next Variable"')
+  .finally(() => createRoot(document.getElementById("root")!).render(<App makeWorker={startWorker} />));
