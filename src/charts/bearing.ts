@@ -14,8 +14,7 @@ export function bearingText(bearing: number): string {
   return `${String(Math.round(turn(bearing)) % 360).padStart(3, "0")}°`;
 }
 
-/** Into 0..360; the last step keeps a tiny negative from coming out as 360 itself. */
+/** Into 0..360, 360 itself excluded: what rounds up to it is taken off by the last remainder. */
 function turn(angle: number): number {
-  const t = ((angle % 360) + 360) % 360;
-  return t === 360 ? 0 : t;
+  return ((angle % 360) + 360) % 360;
 }
