@@ -18,7 +18,7 @@ const ladder = (page: Page) =>
     .evaluateAll((rows) =>
       rows.map((row) =>
         [row.querySelector("th"), ...[...row.querySelectorAll("td")].slice(-3)].map((cell) =>
-          cell?.textContent?.trim(),
+          cell?.textContent?.replace("path", "").trim(),
         ),
       ),
     );
