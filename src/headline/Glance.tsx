@@ -1,5 +1,7 @@
 import { type RefObject, useEffect, useState } from "react";
+import { Icon } from "../ui/Icon.tsx";
 import type { HeadlineFigure } from "./headlineFigures.ts";
+import { useAnswerLabel } from "./useAnswerLabel.ts";
 
 interface Props {
   readonly figures: readonly HeadlineFigure[];
@@ -23,9 +25,11 @@ export function Glance({ figures, full }: Props) {
     return () => watch.disconnect();
   }, [full]);
 
+  const label = useAnswerLabel();
   if (!isAway) return null;
   return (
     <div className="glance" aria-hidden="true">
+      {label && <Icon name={label.icon} />}
       {figures.map((one) => (
         <span key={one.id} className={one.isHot ? "glance__hot" : ""}>
           {names[one.id]}{" "}

@@ -17,7 +17,7 @@ export interface Answer {
   readonly state: AnswerState;
   /** By which model `readout` and all of `pinReadouts` were worked out: never some by one and some by the other. */
   readonly model: AnswerModel;
-  /** The full answer to the plan on screen is on its way: how many of the designs it takes are done. */
+  /** The full answer to the plan on screen is on its way: how many of the solutions it takes are done. */
   readonly refining: { readonly done: number; readonly total: number } | null;
   /** Why the plan on screen, which asks for the full answer, has to do with the preview. */
   readonly previewOnly: readonly Problem[];

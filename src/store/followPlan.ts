@@ -53,6 +53,8 @@ export function followPlan(plans: Readable<PlanHistory>, answers: Writable<Answe
   let patience: ReturnType<typeof setTimeout> | undefined;
   /** The design last asked of the full model and not answered yet. */
   let asked: string | null = null;
+  /** How many full answers were missing when the plan on screen came to be. */
+  let toDo = 0;
 
   const answerOf = (one: Plan, plan: SavedPlan, model: AnswerModel) =>
     kept[model].get(keyOf(inModel(one, model), readoutRequest(plan)));
@@ -127,8 +129,8 @@ export function followPlan(plans: Readable<PlanHistory>, answers: Writable<Answe
       return answers.setState({ refining: null });
     const left = missing(plan, true, "full-wave");
     const [next] = left;
-    const total = designsOf(plan, true, "full-wave", readoutRequest(plan)).length;
-    answers.setState({ refining: next ? { done: total - left.length, total } : null });
+    toDo = Math.max(toDo, left.length);
+    answers.setState({ refining: next ? { done: toDo - left.length, total: toDo } : null });
     if (!next) return bands.sweep();
     if (asked === next.key) return;
     asked = next.key;
@@ -158,9 +160,9 @@ export function followPlan(plans: Readable<PlanHistory>, answers: Writable<Answe
     const isSettled = settle();
     preview(isSettled);
     if (!isFull) return answers.setState({ refining: null });
+    toDo = wanted.size;
     if (after_ms === 0) return refine();
-    const total = designsOf(plan, true, "full-wave", readoutRequest(plan)).length;
-    answers.setState({ refining: wanted.size > 0 ? { done: total - wanted.size, total } : null });
+    answers.setState({ refining: toDo > 0 ? { done: 0, total: toDo } : null });
     stillness = setTimeout(refine, after_ms);
   };
 

@@ -118,7 +118,7 @@ describe("preview at once, full answer in its place", { timeout: 60_000 }, () =>
       vi.advanceTimersByTime(still_ms - 20);
       expect(asked("full")).toEqual([]);
       answer("preview");
-      expect(now()).toMatchObject({ state: "fresh", model: "preview", refining: { done: 1, total: 2 } });
+      expect(now()).toMatchObject({ state: "fresh", model: "preview", refining: { done: 0, total: 1 } });
     }
     vi.advanceTimersByTime(20);
     expect(asked("full")).toHaveLength(1);
@@ -137,7 +137,7 @@ describe("preview at once, full answer in its place", { timeout: 60_000 }, () =>
     space(6.5);
     answer("preview");
     answer("full");
-    expect(now()).toMatchObject({ model: "preview", refining: { done: 1, total: 2 } });
+    expect(now()).toMatchObject({ model: "preview", refining: { done: 0, total: 1 } });
     expect(now().readoutPlan).toBe(plans.getState().plan);
     plans.getState().undo();
     expect(now()).toMatchObject({ state: "fresh", model: "full-wave", refining: null });
@@ -198,7 +198,7 @@ describe("radials that suit one model only", { timeout: 60_000 }, () => {
     expect(asked("preview")).toEqual([]);
     expect(now()).toMatchObject({ state: "working", readout: before, problems: [] });
     vi.advanceTimersByTime(markOld_ms);
-    expect(now()).toMatchObject({ state: "old", readout: before, problems: [], refining: { done: 1, total: 2 } });
+    expect(now()).toMatchObject({ state: "old", readout: before, problems: [], refining: { done: 0, total: 1 } });
     answer("full");
     expect(now()).toMatchObject({ state: "fresh", model: "full-wave", readoutPlan: plans.getState().plan });
     expect(now().readout).toEqual(truth(plans.getState().plan, "full-wave").readout);
