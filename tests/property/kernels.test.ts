@@ -212,6 +212,29 @@ describe("moments of a pair", () => {
     },
   );
 
+  test("near wires of unlike thickness share the mean square of their radii, in line and at an angle", () => {
+    fc.assert(
+      fc.property(
+        between(-3, -1.5),
+        between(-3, -1.5),
+        fc.boolean(),
+        between(0.3, 2.8),
+        (thin, thick, inLine, angle) => {
+          const L = 0.01;
+          const [a, b] = [L * 10 ** thin, L * 10 ** thick];
+          const s: Point = [0, 0, L];
+          const t: Point = inLine ? [0, 0, 0.8 * L] : [0.8 * L * Math.sin(angle), 0, 0.8 * L * Math.cos(angle)];
+          const got = pairMoments(new Float64Array(8), pair([0, 0, 0], s, s, t, a, b), 0, 1, false, k);
+          const a2 = (a * a + b * b) / 2;
+          const still = moments([0, 0, 0], s, s, t, a2, (R) => 1 / R);
+          const rest = moments([0, 0, 0], s, s, t, 0, (R) => (R < 1e-12 ? 0 : (Math.cos(k * R) - 1) / R));
+          for (let i = 0; i < 4; i++) expect(Math.abs(got[i]! / (still[i]! + rest[i]!) - 1)).toBeLessThan(1e-5);
+        },
+      ),
+      { ...settings, numRuns: 15 },
+    );
+  });
+
   test("a segment on itself: imaginary part that of a filament, real part with its radius", () => {
     for (const L of [1 / 240, 0.01, 0.05]) {
       const a = 1e-3 * L;

@@ -3,22 +3,24 @@ import { describe, expect, test } from "vitest";
 import { buildBasis } from "../../../engine/basis/buildBasis.ts";
 import { portVectors } from "../../../engine/basis/portVectors.ts";
 import { segmentCurrents } from "../../../engine/basis/segmentCurrents.ts";
+import type { PortInput } from "../../../engine/index.ts";
 import { joinWires } from "../../../engine/wires/joinWires.ts";
 import { segmentWires } from "../../../engine/wires/segmentWires.ts";
 import { METRE_WAVE_Hz, randomWires } from "../../support/randomWires.ts";
+import { SHORT } from "../../support/uprights.ts";
 
 const settings = { seed: 1845, numRuns: 40 } as const;
 
 describe.each(["free-space", "perfect"] as const)("any wires, any coefficients, %s", (kind) => {
   const plane = kind === "perfect";
   const drawn = fc.tuple(randomWires(kind), fc.integer({ min: 1, max: 1000 })).map(([problem, seed]) => {
-    const { segments, portEnd } = segmentWires(
-      problem.wires,
-      problem.ports,
-      joinWires(problem.wires, plane),
-      METRE_WAVE_Hz,
-      1,
-    );
+    const graph = joinWires(problem.wires, plane);
+    // A port at every far end that meets another wire, besides those drawn.
+    const farEnds = problem.wires
+      .filter((_, w) => graph.degree[graph.endNode[2 * w + 1]!]! > 1)
+      .map((w): PortInput => ({ id: `far ${w.id}`, wire: w.id, position: 1, termination: SHORT }));
+    const ports = [...problem.ports, ...farEnds];
+    const { segments, portEnd } = segmentWires(problem.wires, ports, graph, METRE_WAVE_Hz, 1);
     const basis = buildBasis(segments);
     const x = Float64Array.from({ length: 2 * basis.count }, (_, i) => Math.sin(seed + 1.3 * i * i));
     return { segments, portEnd, basis, x, currents: segmentCurrents(segments, basis, x) };

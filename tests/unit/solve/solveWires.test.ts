@@ -7,6 +7,7 @@ import {
   type WireInput,
   type WireProblem,
 } from "../../../engine/index.ts";
+import { gaussLegendre } from "../../../engine/quad/gaussLegendre.ts";
 import { okValue } from "../../support/okValue.ts";
 import { ONE_VOLT, SHORT, uprights } from "../../support/uprights.ts";
 
@@ -147,6 +148,21 @@ describe("Kirchhoff at a junction of three wires", () => {
     }
   });
 
+  test("the same with ports at the far ends of wires that run towards the junction", () => {
+    const inwards = wires.map((w, i) => (i === 1 ? w : { ...w, from_m: w.to_m, to_m: w.from_m }));
+    const problem = star(ONE_VOLT, load(70, -30), SHORT);
+    const turned = {
+      ...problem,
+      wires: inwards,
+      ports: problem.ports.map((p, i) => ({ ...p, position: i === 1 ? 0 : 1 })),
+    };
+    const [usual, other] = [okValue(solveWires(problem)).ports, okValue(solveWires(turned)).ports];
+    for (const [i, port] of usual.entries()) {
+      expect(apart(other[i]!.current_A, port.current_A)).toBeLessThan(1e-8 * size(usual[0]!.current_A));
+      expect(apart(other[i]!.voltage_V, port.voltage_V)).toBeLessThan(1e-8);
+    }
+  });
+
   test("the third port changes nothing when it is a short", () => {
     const two = okValue(solveWires(star(ONE_VOLT, load(20))));
     const three = okValue(solveWires(star(ONE_VOLT, load(20), SHORT)));
@@ -209,6 +225,31 @@ describe("gain", () => {
     const s = okValue(solveWires(pair(SHORT)));
     expect(s.gain_dBi(-1, 0)).toBe(Number.NEGATIVE_INFINITY);
     expect(s.gain_dBi(90, 0)).toBeLessThan(-300);
+  });
+
+  test("over all directions gain averages to the efficiency, over ground to twice that in the upper half", () => {
+    const { node, weight } = gaussLegendre(40);
+    for (const kind of ["free-space", "perfect"] as const) {
+      const metal = { radius_m: 1e-4, conductivity_SPerM: 1e6, segments: 12 };
+      const s = okValue(
+        solveWires(
+          uprights(F, { kind }, [
+            { length_m: 0.24, ...metal },
+            { length_m: 0.25, ...metal, x_m: -0.15, y_m: 0.1, termination: load(40, 20) },
+          ]),
+        ),
+      );
+      let mean = 0;
+      // Evenly in sin(elevation): equal areas.
+      for (const [i, u] of node.entries()) {
+        const sine = kind === "perfect" ? u : 2 * u - 1;
+        for (let a = 0; a < 24; a++)
+          mean += (weight[i]! / 24) * 10 ** (s.gain_dBi((Math.asin(sine) * 180) / Math.PI, 15 * a) / 10);
+      }
+      const share = s.radiatedPower_W / s.inputPower_W;
+      expect(share).toBeLessThan(0.95);
+      expect(mean / ((kind === "perfect" ? 2 : 1) * share)).toBeCloseTo(1, 5);
+    }
   });
 
   test("a conductor's loss comes off the gain and is counted", () => {
