@@ -96,6 +96,8 @@ const grounds: [string, fc.Arbitrary<FarGround>][] = [
 
 describe("far field of any wires with any currents against a plain sum", () => {
   test.each(grounds)("%s", (_, ground) => {
+    // Upright, level and leaning segments are summed in different ways: all of them must come up.
+    const kinds = new Set<string>();
     fc.assert(
       fc.property(
         randomWires("perfect"),
@@ -110,11 +112,16 @@ describe("far field of any wires with any currents against a plain sum", () => {
           const currents = Float64Array.from({ length: 4 * segments.count }, (_v, i) =>
             Math.sin(1.7 * i * i + (seed % 1000)),
           );
+          for (let i = 0; i < segments.count; i++) {
+            const rise = Math.abs(segments.tangent[3 * i + 2]!);
+            kinds.add(rise > 1 - 1e-12 ? "upright" : rise < 1e-12 ? "level" : "leaning");
+          }
           expectBruteForce(segments, currents, g, elevation, azimuth);
         },
       ),
       settings,
     );
+    expect([...kinds].sort((a, b) => a.localeCompare(b))).toEqual(["leaning", "level", "upright"]);
   });
 
   test("nothing below the horizon of a ground", () => {

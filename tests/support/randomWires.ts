@@ -21,7 +21,7 @@ interface Frame {
 const star: fc.Arbitrary<Frame> = fc
   .record({
     turn: angle,
-    rise: between(-0.5, 0.5),
+    rise: fc.oneof(between(-0.5, 0.5), fc.constant(0)),
     lengths: fc.array(between(0.08, 0.3), { minLength: 3, maxLength: 4 }),
   })
   .map(({ turn, rise, lengths }) => {
@@ -45,12 +45,15 @@ const loop: fc.Arbitrary<Frame> = fc
     return { points, joints: points.map((_, i) => [i, (i + 1) % sides] as const) };
   });
 
-/** A bent wire: two or three straight pieces, sloping anyhow, never folding back. */
+/** A bent wire: one to three straight pieces, level or sloping anyhow, never folding back. */
 const bent: fc.Arbitrary<Frame> = fc
-  .array(fc.record({ L: between(0.1, 0.35), dx: between(-0.4, 0.4), dz: between(-0.4, 0.4) }), {
-    minLength: 1,
-    maxLength: 3,
-  })
+  .array(
+    fc.record({ L: between(0.1, 0.35), dx: between(-0.4, 0.4), dz: fc.oneof(between(-0.4, 0.4), fc.constant(0)) }),
+    {
+      minLength: 1,
+      maxLength: 3,
+    },
+  )
   .map((pieces) => {
     const points: Point[] = [[0, 0, 0]];
     for (const { L, dx, dz } of pieces) {
