@@ -47,6 +47,14 @@ export interface PlanReadout {
   readonly path: Rung;
   /** Width between the −3 dB points of the azimuth cut around forward; null when it never falls that far. */
   readonly halfPowerWidth_deg: number | null;
+  /** Currents in those radials that are solved as wires. Absent: none are. */
+  readonly radialCurrents?: readonly {
+    readonly elementId: string;
+    /** From the hub outwards. */
+    readonly at_m: readonly number[];
+    /** For each radial, counter-clockwise as `radialDirections` has them: |I| at those places over the first fed base's. */
+    readonly relative: readonly (readonly number[])[];
+  }[];
   readonly notes: readonly Note[];
 }
 

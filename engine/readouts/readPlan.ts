@@ -4,6 +4,7 @@ import { solvePlanProblem } from "../solve/solvePlanProblem.ts";
 import { feedReadout } from "./feedReadout.ts";
 import { halfPowerWidth } from "./halfPowerWidth.ts";
 import type { Cut, PlanReadout, ReadoutRequest } from "./PlanReadout.ts";
+import { radialCurrents } from "./radialCurrents.ts";
 import { readRung } from "./readRung.ts";
 
 /** Everything the workbench shows of a plan at its frequency, as plain data. */
@@ -27,6 +28,7 @@ export function readPlan(plan: Plan, request: ReadoutRequest): Result<PlanReadou
     angle_deg: Array.from({ length: 361 }, (_, i) => i - 180),
     gain_dBi: Array.from({ length: 361 }, (_, i) => gain(request.azimuthCutElevation_deg, i - 180)),
   };
+  const currents = radialCurrents(result.value.plan, solved);
   return ok({
     ...feedReadout(result.value.plan, solved),
     efficiency: solved.radiatedPower_W / solved.inputPower_W,
@@ -35,6 +37,7 @@ export function readPlan(plan: Plan, request: ReadoutRequest): Result<PlanReadou
     ladder: request.rungs_deg.map((e) => readRung(gain, e, request.rearSector_deg)),
     path: readRung(gain, request.pathElevation_deg, request.rearSector_deg),
     halfPowerWidth_deg: halfPowerWidth(azimuthCut),
+    ...(currents.length > 0 && { radialCurrents: currents }),
     notes: solved.notes,
   });
 }
