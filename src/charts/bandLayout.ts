@@ -48,10 +48,8 @@ export function bandLayout(a: Asked): BandLayout {
   const foot = top + tall;
   const across = scaleLinear([a.from_MHz, a.to_MHz], [left, right]);
   const { place, ticks } = a.quantity === "swr" ? swrAxis(a.top, foot, top) : ohmAxis(a.values, foot, top);
-  const y = (value: number) => {
-    const at = place(value);
-    return Number.isNaN(at) ? Number.NaN : Math.max(top - beyond_px, Math.min(foot + beyond_px, at));
-  };
+  // NaN passes through both, and stays a gap.
+  const y = (value: number) => Math.max(top - beyond_px, Math.min(foot + beyond_px, place(value)));
   const room = Math.max(2, Math.floor((right - left) / (6 * text_px)));
   return {
     width: width_px,

@@ -5,6 +5,7 @@ import { elevationMap } from "../../../src/charts/elevationMap.ts";
 import { elevationTicks } from "../../../src/charts/elevationTicks.ts";
 import { elevationWords } from "../../../src/charts/elevationWords.ts";
 import { compassPoint, polarPoint } from "../../../src/charts/polarPoint.ts";
+import { compassSlice, slicePath } from "../../../src/charts/slicePath.ts";
 import { evenly } from "./evenly.ts";
 
 const anElevation = evenly(0, 180);
@@ -94,4 +95,11 @@ test("elevations in words", () => {
     "8° behind",
     "0° behind",
   ]);
+});
+
+test("slices: from the hub out, round the right way, the large arc only past a half turn, to one decimal", () => {
+  expect(slicePath([100, 100], 50, 0, 90)).toBe("M100.0,100.0L150.0,100.0A50.0,50.0,0,0,0,100.0,50.0Z");
+  expect(slicePath([100, 100], 50, 0, 270)).toBe("M100.0,100.0L150.0,100.0A50.0,50.0,0,1,0,100.0,150.0Z");
+  // South, a half turn wide: from west (counter-clockwise) to east.
+  expect(compassSlice([100, 100], 50, 180, 180)).toBe("M100.0,100.0L50.0,100.0A50.0,50.0,0,0,0,150.0,100.0Z");
 });
