@@ -3,6 +3,7 @@ import type { ElementPlan, SavedPlan } from "../../../engine/index.ts";
 import { drivenOf, limits, reflectorOf, withReflector } from "../../../engine/index.ts";
 import type { Units } from "../../store/useSettings.ts";
 import { formatQuantity } from "../../ui/quantity/formatQuantity.ts";
+import type { RadialCurrents } from "./currentLines.ts";
 import { DragHandle } from "./DragHandle.tsx";
 import { ElementMark } from "./ElementMark.tsx";
 import { elementName } from "./elementName.ts";
@@ -15,7 +16,7 @@ import { boxAround, isCrowded, placeLabels } from "./placeLabels.ts";
 import type { PlanFrame, Point_px } from "./planFrame.ts";
 import { bearingFromPivot, fitPlanFrame, onRing, toGround, toSheet } from "./planFrame.ts";
 import { dimensionLine, planLabels, spacingText } from "./planLabels.ts";
-import { radialLines } from "./radialLines.ts";
+import { RadialsFromAbove } from "./RadialsFromAbove.tsx";
 import { scaleBar } from "./scaleBar.ts";
 import { snapGrid_m, snapLength } from "./snapLength.ts";
 import type { SheetSize } from "./useSheetSize.ts";
@@ -34,6 +35,8 @@ interface Props extends ViewActions {
   readonly fitTo: SavedPlan;
   readonly units: Units;
   readonly size: SheetSize;
+  /** Currents in the radials of just this plan; null while they are not known. */
+  readonly currents: readonly RadialCurrents[] | null;
   readonly onMove: (element: ElementPlan, forward_m: number) => void;
   readonly onTurn: (heading_deg: number) => void;
   readonly onAddReflector: () => void;
@@ -48,8 +51,20 @@ const letters = [
 
 /** The yard from above, true north up. The beam's end rides on a compass ring; elements slide along the beam. */
 export function PlanView(props: Props) {
-  const { plan, fitTo, units, size, onMove, onTurn, onAddReflector, onDragStart, onDragEnd, onDragCancel, onSettle } =
-    props;
+  const {
+    plan,
+    fitTo,
+    units,
+    size,
+    currents,
+    onMove,
+    onTurn,
+    onAddReflector,
+    onDragStart,
+    onDragEnd,
+    onDragCancel,
+    onSettle,
+  } = props;
   const clip = useId();
 
   const driven = drivenOf(plan);
@@ -139,7 +154,7 @@ export function PlanView(props: Props) {
       ))}
 
       {plan.elements.map((element) => (
-        <path key={element.id} className="yard-radials" d={radialLines(frame, heading, element)} />
+        <RadialsFromAbove key={element.id} frame={frame} heading_deg={heading} element={element} currents={currents} />
       ))}
 
       {driven && reflector && <Dimension frame={frame} heading={heading} driven={driven} reflector={reflector} />}

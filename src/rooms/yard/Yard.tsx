@@ -1,8 +1,12 @@
 import { useState } from "react";
 import type { ElementPlan, SavedPlan } from "../../../engine/index.ts";
 import { withElementHeight, withElementPosition, withReflector } from "../../../engine/index.ts";
+import { figure } from "../../charts/figure.ts";
+import { answerModels } from "../../store/answerModels.ts";
+import { useAnswer } from "../../store/useAnswer.ts";
 import { usePlan } from "../../store/usePlan.ts";
 import { useSettings } from "../../store/useSettings.ts";
+import { mostCurrent, type RadialCurrents } from "./currentLines.ts";
 import { elementName } from "./elementName.ts";
 import { withHeading } from "./heading.ts";
 import { PlanView } from "./PlanView.tsx";
@@ -26,6 +30,8 @@ export function Yard() {
   const [lastGood, setLastGood] = useState(plan);
   if (isGood && lastGood !== plan) setLastGood(plan);
   const drawn = isGood ? plan : lastGood;
+
+  const currents = useAnswer((s) => (s.readoutPlan === drawn && s.readout?.radialCurrents) || null);
 
   const [dragBase, setDragBase] = useState<SavedPlan | null>(null);
   const actions = {
@@ -69,6 +75,7 @@ export function Yard() {
             plan={drawn}
             units={units}
             size={aboveSize}
+            currents={currents}
             onMove={move}
             onTurn={(heading) => edits.change((p) => withHeading(p, heading), "turn the beam", "heading")}
             onAddReflector={() => edits.change(withReflector, "add a reflector")}
@@ -79,10 +86,17 @@ export function Yard() {
           <SideView {...actions} plan={drawn} units={units} size={sideSize} onHeight={cut} />
         </fieldset>
       </div>
+      <p className="yard-currents">{currentWords(drawn, currents)}</p>
       <output className="yard-refused">{refused}</output>
       <YardFields plan={plan} edits={edits} />
     </div>
   );
+}
+
+/** One line in any case: what stands below it must not move when the answer comes. */
+function currentWords(plan: SavedPlan, currents: readonly RadialCurrents[] | null): string {
+  if (currents) return `Thickest radial: ${figure(mostCurrent(currents), 2)} of the driven’s base current.`;
+  return answerModels(plan).best[0] === "full-wave" ? "Radial currents are drawn with the full answer." : "";
 }
 
 function inPlan(plan: SavedPlan, element: ElementPlan): ElementPlan | undefined {
