@@ -3,12 +3,15 @@ import { buildBasis } from "../../engine/basis/buildBasis.ts";
 import { segmentCurrents } from "../../engine/basis/segmentCurrents.ts";
 import { C0_mPerS } from "../../engine/constants.ts";
 import type { WireProblem } from "../../engine/index.ts";
-import { freeSpaceKernel } from "../../engine/kernel/freeSpaceKernel.ts";
-import { perfectGroundKernel } from "../../engine/kernel/perfectGroundKernel.ts";
+import { surroundings } from "../../engine/kernel/surroundings.ts";
 import { fillMatrix } from "../../engine/matrix/fillMatrix.ts";
+import { imagesCurrents } from "../../engine/wires/imagesCurrents.ts";
 import { joinWires } from "../../engine/wires/joinWires.ts";
 import type { Segments } from "../../engine/wires/Segments.ts";
 import { segmentWires } from "../../engine/wires/segmentWires.ts";
+
+/** Tables of soil kernels are to reach this far, in wavelengths. */
+const REACH_WAVELENGTHS = 2;
 
 export interface SinusoidalStates {
   readonly segments: Segments;
@@ -21,18 +24,20 @@ export interface SinusoidalStates {
 
 /**
  * The engine's own segments and matrix under currents laid down by hand: on every upright wire the sinusoid
- * sin k(h − |z|) that vanishes at its tips, h the height of its top. This is the current of the classical
- * induced-EMF formulas, so fᵢᵀ Z fⱼ answers to them without any equations solved.
+ * sin k(h − |z|) that vanishes at its tips, z from its foot where that stands on a ground plane, else from its middle,
+ * and h the same to its top. This is the current of the classical induced-EMF formulas, so fᵢᵀ Z fⱼ answers to them
+ * without any equations solved.
  */
 export function sinusoidalStates(problem: WireProblem): SinusoidalStates {
-  const plane = problem.ground.kind !== "free-space";
+  const plane = imagesCurrents(problem);
   const k = (2 * Math.PI * problem.frequency_Hz) / C0_mPerS;
   const graph = joinWires(problem.wires, plane);
   const { segments } = segmentWires(problem.wires, problem.ports, graph, problem.frequency_Hz, (2 * Math.PI) / k);
   const basis = buildBasis(segments);
-  const Z = fillMatrix(segments, basis, problem.frequency_Hz, plane ? perfectGroundKernel(k) : freeSpaceKernel(k));
+  const { kernel, store } = surroundings(problem, REACH_WAVELENGTHS * ((2 * Math.PI) / k));
+  const Z = fillMatrix(segments, basis, problem.frequency_Hz, kernel, store);
   const f = problem.wires.map((wire, w) => {
-    const middle = plane ? 0 : 0.5 * (wire.from_m[2] + wire.to_m[2]);
+    const middle = plane && wire.from_m[2] === 0 ? 0 : 0.5 * (wire.from_m[2] + wire.to_m[2]);
     return coefficients(segments, basis, w, (z) => Math.sin(k * (wire.to_m[2] - middle - Math.abs(z - middle))));
   });
   const N = basis.count;
