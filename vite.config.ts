@@ -31,7 +31,7 @@ export default defineConfig(({ isSsrBuild }) => ({
           include: ["tests/browser/**/*.test.ts"],
           globalSetup: ["tests/browser/setup.ts"],
           fileParallelism: false,
-          testTimeout: 60_000,
+          testTimeout: 120_000,
           hookTimeout: 60_000,
         },
       },

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, expect } from "vitest";
 import { journey } from "./journey.ts";
-import { dragBy, parts, readLadder, settled } from "./parts.ts";
+import { dragBy, parts, settled, settledLadder } from "./parts.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "hindwire-"));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -41,7 +41,7 @@ journey.for(damages)(
     const at = parts(page);
     await at.title.fill("Mine");
     await dragBy(page, at.reflectorOnPlan, 0, 40);
-    const mine = await readLadder(page);
+    const mine = await settledLadder(page);
     const text = await savedText(page);
     const path = join(folder, `${name}.json`);
     writeFileSync(path, damage(text));
@@ -51,11 +51,11 @@ journey.for(damages)(
     await refusal.waitFor();
     expect(await refusal.textContent()).toMatch(says);
     expect(await at.title.inputValue()).toBe("Mine");
-    expect(await readLadder(page)).toEqual(mine);
+    expect(await settledLadder(page)).toEqual(mine);
     await page.reload();
     await settled(page);
     expect(await at.title.inputValue()).toBe("Mine");
-    expect(await readLadder(page)).toEqual(mine);
+    expect(await settledLadder(page)).toEqual(mine);
 
     // The same file undamaged is taken: the refusal was for the damage.
     writeFileSync(path, text.replace('"title": "Mine"', '"title": "From the file"'));

@@ -1,6 +1,6 @@
 import { expect } from "vitest";
 import { journey } from "./journey.ts";
-import { parts, readLadder } from "./parts.ts";
+import { parts, settledLadder } from "./parts.ts";
 
 journey.for([
   { typed: "ten metres", says: /./ },
@@ -10,7 +10,7 @@ journey.for([
 ])("a length of “$typed” is refused beside the field and the answer stays", async ({ typed, says }, { open }) => {
   const page = await open();
   const at = parts(page);
-  const before = { ladder: await readLadder(page), length: await at.reflectorLength.inputValue() };
+  const before = { ladder: await settledLadder(page), length: await at.reflectorLength.inputValue() };
   await at.reflectorLength.fill(typed);
   await at.reflectorLength.press("Enter");
   expect(await at.reflectorLength.getAttribute("aria-invalid")).toBe("true");
@@ -18,7 +18,7 @@ journey.for([
   expect(await at.reflectorLength.inputValue()).toBe(typed);
   const refusal = page.getByText(`Still in force: ${before.length}.`);
   expect(await refusal.textContent()).toMatch(says);
-  expect(await readLadder(page)).toEqual(before.ladder);
+  expect(await settledLadder(page)).toEqual(before.ladder);
 
   await at.reflectorLength.press("Escape");
   expect(await at.reflectorLength.inputValue()).toBe(before.length);

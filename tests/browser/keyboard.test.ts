@@ -1,17 +1,17 @@
 import { expect } from "vitest";
 import { journey } from "./journey.ts";
-import { parts, readLadder, settled, tabTo } from "./parts.ts";
+import { parts, settled, settledLadder, tabTo } from "./parts.ts";
 
 journey("the newcomer's journey by keyboard alone", async ({ open }) => {
   const page = await open({ acceptDownloads: true });
   const at = parts(page);
-  const before = await readLadder(page);
+  const before = await settledLadder(page);
 
   // Move the reflector with the arrow keys, as one step.
   await tabTo(page, at.reflectorOnPlan);
   const where = await at.reflectorOnPlan.getAttribute("aria-valuetext");
   for (let i = 0; i < 5; i++) await page.keyboard.press("ArrowUp");
-  const moved = await readLadder(page);
+  const moved = await settledLadder(page);
   expect(moved).not.toEqual(before);
   expect(await at.reflectorOnPlan.getAttribute("aria-valuetext")).not.toBe(where);
 
@@ -20,17 +20,17 @@ journey("the newcomer's journey by keyboard alone", async ({ open }) => {
   await page.keyboard.press("ControlOrMeta+a");
   await page.keyboard.type("10.9 m");
   await page.keyboard.press("Enter");
-  const typed = await readLadder(page);
+  const typed = await settledLadder(page);
   expect(typed).not.toEqual(moved);
 
   // Undo both from the keyboard, and do them again.
   await page.keyboard.press("ControlOrMeta+z");
-  expect(await readLadder(page)).toEqual(moved);
+  expect(await settledLadder(page)).toEqual(moved);
   await page.keyboard.press("ControlOrMeta+z");
-  expect(await readLadder(page)).toEqual(before);
+  expect(await settledLadder(page)).toEqual(before);
   await page.keyboard.press("ControlOrMeta+y");
   await page.keyboard.press("ControlOrMeta+y");
-  expect(await readLadder(page)).toEqual(typed);
+  expect(await settledLadder(page)).toEqual(typed);
 
   // Save, by shortcut and by menu.
   const [byKey] = await Promise.all([page.waitForEvent("download"), page.keyboard.press("ControlOrMeta+s")]);
@@ -56,7 +56,7 @@ journey("the newcomer's journey by keyboard alone", async ({ open }) => {
   // And the work is there after a reload.
   await page.reload();
   await settled(page);
-  expect(await readLadder(page)).toEqual(typed);
+  expect(await settledLadder(page)).toEqual(typed);
 });
 
 journey(

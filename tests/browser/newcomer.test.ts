@@ -1,14 +1,14 @@
 import { readFileSync } from "node:fs";
 import { expect } from "vitest";
 import { journey } from "./journey.ts";
-import { dragBy, parts, readLadder, settled } from "./parts.ts";
+import { dragBy, drawn, parts, readLadder, settled, settledLadder } from "./parts.ts";
 
 journey(
   "a first visit shows a worked example: headline, yard and a full ladder against one vertical",
   async ({ open }) => {
     const page = await open();
     const at = parts(page);
-    const ladder = await readLadder(page);
+    const ladder = await settledLadder(page);
     expect(ladder.map(([elevation]) => elevation)).toEqual(ladder.map(([e]) => e).toSorted((a, b) => b! - a!));
     for (const rung of [3, 5, 8, 10, 15, 20, 30]) expect(ladder.map(([e]) => e)).toContain(rung);
     for (const row of ladder) expect(row.every(Number.isFinite)).toBe(true);
@@ -21,44 +21,48 @@ journey(
 journey("dragging the reflector changes the ladder at once; undo brings every figure back", async ({ open }) => {
   const page = await open();
   const at = parts(page);
-  const before = { ladder: await readLadder(page), spacing: await at.spacing.inputValue() };
+  const before = { ladder: await settledLadder(page), spacing: await at.spacing.inputValue() };
 
   await dragBy(page, at.reflectorOnPlan, 0, 40);
-  const moved = { ladder: await readLadder(page), spacing: await at.spacing.inputValue() };
+  const moved = { ladder: await settledLadder(page), spacing: await at.spacing.inputValue() };
   expect(moved.spacing).not.toBe(before.spacing);
   expect(moved.ladder).not.toEqual(before.ladder);
 
   await dragBy(page, at.reflectorTip, 0, -20);
-  const longer = await readLadder(page);
+  const longer = await settledLadder(page);
   expect(longer).not.toEqual(moved.ladder);
 
   await at.undo.click();
-  expect(await readLadder(page)).toEqual(moved.ladder);
+  expect(await settledLadder(page)).toEqual(moved.ladder);
   await at.undo.click();
-  expect(await readLadder(page)).toEqual(before.ladder);
+  expect(await settledLadder(page)).toEqual(before.ladder);
   expect(await at.spacing.inputValue()).toBe(before.spacing);
   expect(await at.undo.isDisabled()).toBe(true);
 
   await at.redo.click();
   await at.redo.click();
-  expect(await readLadder(page)).toEqual(longer);
+  expect(await settledLadder(page)).toEqual(longer);
 });
 
-journey("the ladder moves while the reflector is still in the hand, and Escape puts it back", async ({ open }) => {
+journey("the ladder follows the reflector while it is still in the hand, and Escape puts it back", async ({ open }) => {
   const page = await open();
   const at = parts(page);
-  const before = await readLadder(page);
+  const before = await settledLadder(page);
   const box = (await at.reflectorOnPlan.boundingBox())!;
   const x = box.x + box.width / 2;
   const y = box.y + box.height / 2;
   await page.mouse.move(x, y);
   await page.mouse.down();
-  await page.mouse.move(x, y + 30, { steps: 5 });
+  // Two places, both in the drag: from one full answer to a preview the figures change in any case.
+  await page.mouse.move(x - 20, y + 20, { steps: 4 });
+  await drawn(page);
   const during = await readLadder(page);
-  expect(during).not.toEqual(before);
+  await page.mouse.move(x - 40, y + 40, { steps: 4 });
+  await drawn(page);
+  expect(await readLadder(page)).not.toEqual(during);
   await page.keyboard.press("Escape");
   await page.mouse.up();
-  expect(await readLadder(page)).toEqual(before);
+  expect(await settledLadder(page)).toEqual(before);
 });
 
 journey("a saved plan comes back from its file, in another browser", async ({ open }) => {
@@ -66,7 +70,7 @@ journey("a saved plan comes back from its file, in another browser", async ({ op
   const at = parts(page);
   await at.title.fill("Low wire & Söhne");
   await dragBy(page, at.reflectorOnPlan, 0, 40);
-  const worked = { ladder: await readLadder(page), spacing: await at.spacing.inputValue() };
+  const worked = { ladder: await settledLadder(page), spacing: await at.spacing.inputValue() };
 
   await at.planMenu.click();
   const [download] = await Promise.all([page.waitForEvent("download"), at.item(/Save as a file/).click()]);
@@ -76,10 +80,10 @@ journey("a saved plan comes back from its file, in another browser", async ({ op
 
   const elsewhere = await open();
   const there = parts(elsewhere);
-  expect(await readLadder(elsewhere)).not.toEqual(worked.ladder);
+  expect(await settledLadder(elsewhere)).not.toEqual(worked.ladder);
   await there.fileChooser.setInputFiles(path);
   await expect.poll(() => there.title.inputValue()).toBe("Low wire & Söhne");
-  expect(await readLadder(elsewhere)).toEqual(worked.ladder);
+  expect(await settledLadder(elsewhere)).toEqual(worked.ladder);
   expect(await there.spacing.inputValue()).toBe(worked.spacing);
 });
 
@@ -88,11 +92,11 @@ journey("a reload keeps the work", async ({ open }) => {
   const at = parts(page);
   await at.title.fill("Kept");
   await dragBy(page, at.reflectorOnPlan, 0, 40);
-  const worked = await readLadder(page);
+  const worked = await settledLadder(page);
   await page.reload();
   await settled(page);
   expect(await at.title.inputValue()).toBe("Kept");
-  expect(await readLadder(page)).toEqual(worked);
+  expect(await settledLadder(page)).toEqual(worked);
 });
 
 journey(
@@ -102,7 +106,7 @@ journey(
     const at = parts(page);
     await at.title.fill("Shared");
     await dragBy(page, at.reflectorOnPlan, 0, 40);
-    const worked = await readLadder(page);
+    const worked = await settledLadder(page);
     await at.planMenu.click();
     await at.item(/Link to this plan/).click();
     const link = await page.getByRole("dialog").getByRole("textbox").inputValue();
@@ -112,7 +116,7 @@ journey(
     const elsewhere = await open({ hash });
     const there = parts(elsewhere);
     expect(await there.title.inputValue()).toBe("Shared");
-    expect(await readLadder(elsewhere)).toEqual(worked);
+    expect(await settledLadder(elsewhere)).toEqual(worked);
     expect(await elsewhere.evaluate(() => location.hash)).toBe("");
     await there.undo.click();
     expect(await there.title.inputValue()).not.toBe("Shared");

@@ -23,20 +23,33 @@ export function parts(page: Page) {
   };
 }
 
-/** Waits until what is shown belongs to the plan on screen. */
-export async function settled(page: Page): Promise<void> {
-  await expect.poll(() => parts(page).answer.getAttribute("data-answer"), { timeout: 10_000 }).toBe("fresh");
+/** Waits until what is shown belongs to the plan on screen, be it the preview. */
+export async function drawn(page: Page): Promise<void> {
+  await expect.poll(() => parts(page).answer.getAttribute("data-answer"), { timeout: 30_000 }).toBe("fresh");
 }
 
-/** The ladder as numbers, top rung first: elevation, what the rung says is gained, front-to-back, front to worst. */
+/** Waits until the best answer that can come for the plan on screen is there. */
+export async function settled(page: Page): Promise<void> {
+  const { answer } = parts(page);
+  const isSettled = () =>
+    answer.evaluate((e) => e.getAttribute("data-answer") === "fresh" && !e.querySelector('[data-kind="coming"]'));
+  await expect.poll(isSettled, { timeout: 60_000 }).toBe(true);
+}
+
+/** The ladder as it stands, top rung first: elevation, what is gained there, front-to-back, front to worst behind. */
 export async function readLadder(page: Page): Promise<number[][]> {
-  await settled(page);
   const rows = await parts(page)
     .ladder.locator("tbody tr")
     .evaluateAll((found) =>
       found.map((row) => [...row.querySelectorAll("th, td:not(:nth-child(2))")].map((cell) => cell.textContent ?? "")),
     );
   return rows.map((row) => row.map((text) => Number.parseFloat(text.replace("−", "-"))));
+}
+
+/** The ladder once the best answer is there. */
+export async function settledLadder(page: Page): Promise<number[][]> {
+  await settled(page);
+  return readLadder(page);
 }
 
 /** Drags something with the mouse, in small steps, as a hand does. */
