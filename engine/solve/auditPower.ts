@@ -13,7 +13,7 @@ export interface Powers {
 
 /**
  * Where no soil absorbs, input must equal radiated + conductor + load; a note says when it does not.
- * Over soil in the preview the remainder is what the soil takes; a note says when that comes out negative.
+ * Over soil the remainder is what the soil takes; a note says when that comes out negative.
  */
 export function auditPower(problem: WireProblem, powers: Powers): Note[] {
   const { inputPower_W, radiatedPower_W, conductorLoss_W, loadLoss_W } = powers;
@@ -40,7 +40,7 @@ export function auditPower(problem: WireProblem, powers: Powers): Note[] {
     return [
       {
         code: "power-balance",
-        message: `The preview accounts for ${(-100 * remainder).toPrecision(2)} percent more power than goes in.`,
+        message: `Power accounted for exceeds what goes in by ${(-100 * remainder).toPrecision(2)} percent.`,
         measured: remainder,
       },
     ];

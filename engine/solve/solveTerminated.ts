@@ -7,11 +7,11 @@ import { radiatedPower } from "../fields/radiatedPower.ts";
 import type { Note } from "../result.ts";
 import { imagesCurrents } from "../wires/imagesCurrents.ts";
 import type { Segments } from "../wires/Segments.ts";
-import { SHORTEST_SEGMENT_RADII } from "../wires/segmentCounts.ts";
 import { auditPower } from "./auditPower.ts";
 import { combineStates } from "./combineStates.ts";
 import { conductorLoss } from "./conductorLoss.ts";
 import { isScreened } from "./isScreened.ts";
+import { meshNotes } from "./meshNotes.ts";
 import { type PortStates, portStates } from "./portStates.ts";
 import { screenStates } from "./screenStates.ts";
 import { terminate } from "./terminate.ts";
@@ -120,12 +120,7 @@ export function solveTerminated(problem: WireProblem): Terminated {
   const conductorLoss_W = conductorLoss(segments, currents);
   notes.push(...auditPower(problem, { inputPower_W, radiatedPower_W, conductorLoss_W, loadLoss_W }));
 
-  if (states.shortest_radii < SHORTEST_SEGMENT_RADII - 1e-9)
-    notes.push({
-      code: "thin-wire-limit",
-      message: `Segments are down to ${states.shortest_radii.toFixed(2)} radii long; below ${SHORTEST_SEGMENT_RADII} the thin-wire kernel loses accuracy.`,
-      measured: states.shortest_radii,
-    });
+  notes.push(...meshNotes(problem.wires, states));
   if (!(states.residual < 1e-10))
     notes.push({
       code: "residual",
