@@ -4,8 +4,9 @@ import { journey } from "./journey.ts";
 import { dragBy, parts, settled } from "./parts.ts";
 
 /**
- * Starts to note when a box on screen jumps: layout shifts, those soon after an input too. What only makes room for
- * a longer figure in its own line is left out: pieces of text, and boxes that grow at one end.
+ * Starts to note when a box on screen jumps: layout shifts, those soon after an input too. Left out is what only makes
+ * room for a longer figure (pieces of text, paragraphs, boxes that grow at one end) and what is itself a drawn figure:
+ * the marks on the ladder's rungs.
  */
 async function watchShifts(page: Page): Promise<() => Promise<string[]>> {
   await page.evaluate(() => {
@@ -19,7 +20,9 @@ async function watchShifts(page: Page): Promise<() => Promise<string[]>> {
       for (const entry of list.getEntries() as (PerformanceEntry & { value: number; sources: Source[] })[]) {
         const boxes = entry.sources.filter(
           ({ node, previousRect: from, currentRect: to }) =>
-            node instanceof Element && (from.y !== to.y || (from.left !== to.left && from.right !== to.right)),
+            node instanceof Element &&
+            !node.closest("p, .ld-track") &&
+            (from.y !== to.y || (from.left !== to.left && from.right !== to.right)),
         );
         if (boxes.length > 0) noted.push(`${entry.value.toFixed(4)}: ${boxes.map(describe).join("; ")}`);
       }
