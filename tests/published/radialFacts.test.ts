@@ -168,7 +168,7 @@ describe("a 40 m vertical with a reflector", () => {
   /*
    * Said: −5 to −5.5 dBi at 5 degrees and about 4 dB more at 10. With no loss counted in the soil near by and its base on
    * the ground, the engine gives −6.35 and 3.8 dB more; an independent solution (farFieldOverSoil.json) has the same
-   * field over soil to 0.02 dB. What is said is met by the same vertical on four radials 3 m up, soil and all: −5.43 and 3.7 dB
+   * field over soil to 0.03 dB. What is said is met by the same vertical on four radials 3 m up, soil and all: −5.43 and 3.7 dB
    * more. So height is the likely difference; who says it states neither height nor radials.
    */
   test("one vertical at 5 degrees: below what is said with its base on the ground", () => {
