@@ -30,6 +30,8 @@ export interface Follower {
 const mostKept = 40;
 /** A plan this long unchanged is worth the full answer. */
 export const still_ms = 120;
+/** In a drag the sweep across the band follows at this pace: frames are for the pattern. */
+export const sweepPace_ms = 150;
 /** Where no preview takes its place, an answer to another plan is not left standing unmarked for longer than this. */
 export const markOld_ms = 500;
 
@@ -50,6 +52,8 @@ export function followPlan(plans: Readable<PlanHistory>, answers: Writable<Answe
     "full-wave": recentlyUsed<Result<PlanReadout>>(mostKept),
   };
   let stillness: ReturnType<typeof setTimeout> | undefined;
+  let sweepLater: ReturnType<typeof setTimeout> | undefined;
+  let sweptAt = Number.NEGATIVE_INFINITY;
   let patience: ReturnType<typeof setTimeout> | undefined;
   /** The design last asked of the full model and not answered yet. */
   let asked: string | null = null;
@@ -104,6 +108,20 @@ export function followPlan(plans: Readable<PlanHistory>, answers: Writable<Answe
     return shown === best[0] || isHopeless;
   };
 
+  /** At once after a rest; in a drag no oftener than its pace. */
+  const sweepSoon = () => {
+    const wait_ms = sweptAt + sweepPace_ms - Date.now();
+    if (wait_ms <= 0) {
+      sweptAt = Date.now();
+      return bands.sweep();
+    }
+    sweepLater ??= setTimeout(() => {
+      sweepLater = undefined;
+      sweptAt = Date.now();
+      bands.sweep();
+    }, wait_ms);
+  };
+
   /** Asks for previews that are missing, unless the full answer is there already. */
   const preview = (isSettled: boolean) => {
     const { plan, verdict } = plans.getState();
@@ -111,7 +129,7 @@ export function followPlan(plans: Readable<PlanHistory>, answers: Writable<Answe
     const wanted = isOfUse && !(isSettled && answers.getState().model === "full-wave");
     const next = wanted ? missing(plan, verdict.ok, "preview") : [];
     if (next.length === 0) prompt.forget();
-    if (next.length === 0 || answers.getState().fault !== null) return bands.sweep();
+    if (next.length === 0 || answers.getState().fault !== null) return sweepSoon();
     const request = readoutRequest(plan);
     prompt.ask({ kind: "readouts", plans: next.map((one) => one.plan), request }, (answer) => {
       if (answer.kind !== "readouts") return;
@@ -182,6 +200,7 @@ export function followPlan(plans: Readable<PlanHistory>, answers: Writable<Answe
       stopListening();
       clearTimeout(stillness);
       clearTimeout(patience);
+      clearTimeout(sweepLater);
       prompt.stop();
       full.stop();
       bands.stop();

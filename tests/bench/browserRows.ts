@@ -65,12 +65,25 @@ async function dragFor(page: Page, duration_ms: number): Promise<Drag> {
   await page.mouse.move(x, y + 10);
   const before = await watchedIn(page);
   const busyBefore_ms = await busy_ms();
-  const start = performance.now();
-  for (let i = 0; performance.now() - start < duration_ms; i++) {
-    // To and fro at an even pace: near a turning point two frames could rightly show the same pattern.
-    await page.mouse.move(x, y + 10 + Math.abs((i % 80) - 40));
-    await new Promise((later) => setTimeout(later, 4));
-  }
+  // One move a frame, made inside the page: an automated mouse waits for the page between moves and would be the slower.
+  await page.evaluate(
+    ([x0, y0, duration_ms]) =>
+      new Promise<void>((done) => {
+        const handle = document.querySelector('[role="slider"][aria-label^="Spacing of the reflector"]')!;
+        const from_ms = performance.now();
+        let i = 0;
+        const frame = () => {
+          // To and fro at an even pace: near a turning point two frames could rightly show the same pattern.
+          const clientY = y0 + 10 + Math.abs((i++ % 80) - 40);
+          const move = { bubbles: true, pointerId: 1, pointerType: "mouse", isPrimary: true, buttons: 1 };
+          handle.dispatchEvent(new PointerEvent("pointermove", { ...move, clientX: x0, clientY }));
+          if (performance.now() - from_ms < duration_ms) requestAnimationFrame(frame);
+          else done();
+        };
+        requestAnimationFrame(frame);
+      }),
+    [x, y, duration_ms] as const,
+  );
   const after = await watchedIn(page);
   const busyAfter_ms = await busy_ms();
   await page.mouse.up();

@@ -4,7 +4,7 @@ import { readPlan, type SavedPlan, withoutReflector, withSpacing } from "../../.
 import { type Answer, noAnswer } from "../../../src/store/Answer.ts";
 import { createPlanStore } from "../../../src/store/createPlanStore.ts";
 import { demoPlan } from "../../../src/store/demoPlan.ts";
-import { followPlan } from "../../../src/store/followPlan.ts";
+import { followPlan, sweepPace_ms } from "../../../src/store/followPlan.ts";
 import { readoutRequest } from "../../../src/store/readoutRequest.ts";
 import { heldWorkers } from "./heldWorker.ts";
 
@@ -64,13 +64,16 @@ describe("an answer belongs to its plan", { timeout: 30_000 }, () => {
     expect(now().readout!.path).toEqual(truth(plans.getState().plan).path);
   });
 
-  test("a sweep that comes late is shown with the plan it was made for", () => {
+  test("a sweep that comes late is shown with the plan it was made for; the next one waits for its pace", async () => {
     const { now, held, space, plans } = setUp();
     held.workers[0]!.answer();
     const before = plans.getState().plan;
     space(5);
     held.workers[1]!.answer();
     expect(now().bandPlan).toBe(before);
+    held.answerReadouts();
+    expect(now().bandPlan).toBe(before);
+    await new Promise((later) => setTimeout(later, sweepPace_ms + 50));
     held.answerAll();
     expect(now().bandPlan).toBe(plans.getState().plan);
   });
