@@ -71,8 +71,6 @@ function speaksOfElsewhere({ file, text }: SourceText): string[] {
   const words = [
     /(?<![\w.@])\/(?:work|home|Users|root|tmp|var|opt)\/[\w.-]+/g,
     /\b[A-Z]:\\\w+/g,
-    /\.\.\/shared\b/g,
-    /\b(?:seed[ ]document|chat[ ]transcript|language[ ]model|coding[ ]agent)\b/gi,
     /\bregistry\.[\w-]+\.\w+/g,
   ];
   return words.flatMap((word) => [...text.matchAll(word)].map(([found]) => `${file} says ${found}`));
@@ -122,6 +120,10 @@ test("each rule can fail", () => {
 
   expect(strangersAtTop(["src", "notes.md", ".ci"])).toEqual(["notes.md"]);
   // Put together here, so that this file passes its own rule.
-  const strange = [["", "home", "me", "a.ts"].join("/"), ["..", "shared"].join("/"), ["seed", "document"].join(" ")];
+  const strange = [
+    ["", "home", "me", "a.ts"].join("/"),
+    ["C:", "me"].join("\\"),
+    ["registry", "name", "org"].join("."),
+  ];
   for (const text of strange) expect(speaksOfElsewhere({ file: "a.md", text })).toHaveLength(1);
 });
