@@ -112,3 +112,8 @@ journey("without the policy the same attempts would be seen", async ({ browser }
   const seen = await knocksFrom(browser, open, "open.html");
   expect(seen.length).toBeGreaterThan(8);
 });
+
+journey("the file carries the licences of what it is made from", () => {
+  for (const name of ["react-dom", "zustand", "mathjs", "d3-shape", "@fontsource-variable/atkinson-hyperlegible-next"])
+    expect(pageText()).toMatch(new RegExp(`^${name} \\d+\\.\\d+\\.\\d+, (?:MIT|ISC|Apache-2\\.0|OFL-1\\.1)$`, "m"));
+});

@@ -1,5 +1,7 @@
 import { createHash } from "node:crypto";
+import { readFileSync } from "node:fs";
 import type { Plugin } from "vite";
+import { shippedLicences } from "./shippedLicences.ts";
 
 /** What the built page may do: run its own script, show itself, start its own workers. Nothing may reach a network. */
 function policy(scriptHashes: readonly string[]): string {
@@ -95,15 +97,21 @@ export function singleFile(): Plugin {
         if (page?.type !== "asset") this.error("the build made no index.html");
         const scripts = new Map<string, string>();
         const styles = new Map<string, string>();
+        const modules: string[] = [];
         for (const [file, item] of Object.entries(bundle)) {
           if (item === page) continue;
-          if (item.type === "chunk") scripts.set(file, item.code);
-          else if (file.endsWith(".css")) styles.set(file, String(item.source));
+          if (item.type === "chunk") {
+            scripts.set(file, item.code);
+            modules.push(...Object.keys(item.modules));
+          } else if (file.endsWith(".css")) styles.set(file, String(item.source));
           else this.error(`stray output file ${file}: import it so that it becomes part of the page`);
           delete bundle[file];
         }
         if (scripts.size !== 1) this.error(`one script expected, found: ${[...scripts.keys()].join(", ")}`);
-        page.source = foldPage(String(page.source), scripts, styles);
+        const { dependencies } = JSON.parse(readFileSync("package.json", "utf8")) as { dependencies: object };
+        const licences = shippedLicences(modules, Object.keys(dependencies)).replaceAll("-->", "-- >");
+        // At the end: a browser looks for the page's encoding in its first kilobyte.
+        page.source = `${foldPage(String(page.source), scripts, styles)}<!--\n${licences}\n-->\n`;
       },
     },
   };
