@@ -17,7 +17,8 @@ journey("on a phone a finger drags the reflector, and the page stays where it is
   const x = box.x + box.width / 2;
   const y = box.y + box.height / 2;
   await finger("touchStart", x, y);
-  for (let i = 1; i <= 8; i++) await finger("touchMove", x - 3 * i, y + 5 * i);
+  // Upwards: there is more page below, so that it would scroll if it could.
+  for (let i = 1; i <= 8; i++) await finger("touchMove", x + 3 * i, y - 5 * i);
   await finger("touchEnd", x, y);
 
   expect(await page.evaluate(() => scrollY)).toBe(scrolled);
