@@ -1,6 +1,7 @@
 import { cpus } from "node:os";
 import { type BenchRow, isMet } from "./BenchRow.ts";
 import { browserRows } from "./browserRows.ts";
+import { fullWaveRows } from "./fullWaveRows.ts";
 import { linalgRows } from "./linalgRows.ts";
 import { planRows } from "./planRows.ts";
 
@@ -11,6 +12,7 @@ import { planRows } from "./planRows.ts";
 const groups: readonly { name: string; rows(): readonly BenchRow[] | Promise<readonly BenchRow[]> }[] = [
   { name: "equations", rows: linalgRows },
   { name: "preview", rows: planRows },
+  { name: "full-wave", rows: fullWaveRows },
   { name: "browser", rows: browserRows },
 ];
 
