@@ -6,6 +6,8 @@ export interface Sight {
   sinP: number;
   /** Re, Im of Γ_v and Γ_h; all 0 where there is no ground. */
   readonly gamma: Float64Array;
+  /** Re, Im of w = √(ε − cos² α): in soil the wave goes as e^{jkwz}, z < 0. */
+  readonly sink: Float64Array;
 }
 
 /**

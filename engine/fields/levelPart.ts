@@ -7,8 +7,8 @@ const e = new Float64Array(2);
 const part = new Float64Array(2);
 
 /**
- * Level segments: radials. Direct and reflected ray have the same phase along the wire, so one integral serves both,
- * times a factor that depends on height and elevation alone and is formed once a height.
+ * Level segments: radials, in air or in soil. Direct and reflected ray have the same phase along the wire, so one integral
+ * serves both, times a factor that depends on height and elevation alone and is formed once a height.
  */
 export function levelPart(segments: Segments, currents: Float64Array, k: number, chosen: readonly number[]): FieldPart {
   const { start, tangent, length } = segments;
@@ -21,8 +21,20 @@ export function levelPart(segments: Segments, currents: Float64Array, k: number,
   // Per height: e^{jkz sin α} − Γ_v e^{−jkz sin α} (θ̂ of the downward ray is turned) and e^{…} + Γ_h e^{−…}.
   const factor = new Float64Array(4 * heights.length);
   return {
-    setElevation({ sinA, gamma }) {
+    setElevation({ sinA, gamma, sink }) {
       heights.forEach((z, h) => {
+        if (z < 0) {
+          // In soil: what passes through the surface, e^{jkwz} (1 − Γ_v) and e^{jkwz} (1 + Γ_h).
+          expTable(e, 0, k * z * sink[0]!);
+          const decay = Math.exp(-k * z * sink[1]!);
+          const c = decay * e[0]!;
+          const s = decay * e[1]!;
+          factor[4 * h] = c * (1 - gamma[0]!) + s * gamma[1]!;
+          factor[4 * h + 1] = s * (1 - gamma[0]!) - c * gamma[1]!;
+          factor[4 * h + 2] = c * (1 + gamma[2]!) - s * gamma[3]!;
+          factor[4 * h + 3] = s * (1 + gamma[2]!) + c * gamma[3]!;
+          return;
+        }
         expTable(e, 0, k * z * sinA);
         const c = e[0]!;
         const s = e[1]!;

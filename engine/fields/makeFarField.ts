@@ -1,9 +1,11 @@
 import { ETA0_ohm } from "../constants.ts";
 import type { Segments } from "../wires/Segments.ts";
+import { buriedPart } from "./buriedPart.ts";
 import type { FarField } from "./FarField.ts";
 import type { FieldPart, Sight } from "./FieldParts.ts";
 import { levelPart } from "./levelPart.ts";
 import { reflection } from "./reflection.ts";
+import { sinkRate } from "./sinkRate.ts";
 import { slopingPart } from "./slopingPart.ts";
 import { uprightPart } from "./uprightPart.ts";
 
@@ -18,7 +20,7 @@ export type FarGround =
  *   F(r̂) = −jkη₀/4π · Σ_s ∫ I(s) (t)⊥ e^{jk r̂·r} ds,
  *
  * plus, over a ground, the same sum for the downward ray r̂' = (r_x, r_y, −r_z) with its TM and TE parts times the
- * plane-wave reflection coefficients. The integral over a linear current is exact (see linearIntegral).
+ * plane-wave reflection coefficients; of segments in soil, what passes through the surface. The integral over a linear current is exact (see linearIntegral).
  *
  * What depends on elevation alone is kept for the last elevation asked, so ask for a cut at one elevation in a row.
  *
@@ -28,17 +30,22 @@ export function makeFarField(segments: Segments, currents: Float64Array, k: numb
   const upright: number[] = [];
   const level: number[] = [];
   const sloping: number[] = [];
+  const buried: number[] = [];
+  const soil = ground.kind === "plane" && ground.epsRe !== Number.POSITIVE_INFINITY ? ground : undefined;
   for (let s = 0; s < segments.count; s++) {
     const [x, y, z] = [0, 1, 2].map((c) => Math.abs(segments.tangent[3 * s + c]!)) as [number, number, number];
-    (x < 1e-12 && y < 1e-12 ? upright : z < 1e-12 ? level : sloping).push(s);
+    const low = Math.min(0, segments.tangent[3 * s + 2]!) * segments.length[s]! + segments.start[3 * s + 2]!;
+    if (soil && low < -1e-9 && z >= 1e-12) buried.push(s);
+    else (x < 1e-12 && y < 1e-12 ? upright : z < 1e-12 ? level : sloping).push(s);
   }
   const parts: FieldPart[] = [];
   if (upright.length > 0) parts.push(uprightPart(segments, currents, k, upright));
   if (level.length > 0) parts.push(levelPart(segments, currents, k, level));
   if (sloping.length > 0) parts.push(slopingPart(segments, currents, k, sloping));
+  if (soil && buried.length > 0) parts.push(buriedPart(segments, currents, k, buried, soil.epsRe, soil.epsIm));
 
   const scale = (k * ETA0_ohm) / (4 * Math.PI);
-  const sight: Sight = { cosA: 1, sinA: 0, cosP: 1, sinP: 0, gamma: new Float64Array(4) };
+  const sight: Sight = { cosA: 1, sinA: 0, cosP: 1, sinP: 0, gamma: new Float64Array(4), sink: new Float64Array(2) };
   const sum = new Float64Array(4);
   let keptElevation = Number.NaN;
 
@@ -48,6 +55,7 @@ export function makeFarField(segments: Segments, currents: Float64Array, k: numb
       keptElevation = elevation;
       sight.cosA = Math.cos(elevation);
       sight.sinA = Math.sin(elevation);
+      if (soil) sinkRate(sight.sink, soil.epsRe, soil.epsIm, elevation);
       if (ground.kind === "plane") reflection(sight.gamma, ground.epsRe, ground.epsIm, elevation);
       for (const part of parts) part.setElevation(sight);
     }

@@ -1,3 +1,7 @@
+import { sinkRate } from "./sinkRate.ts";
+
+const w = new Float64Array(2);
+
 /**
  * Plane-wave reflection coefficients of the ground at an elevation, for the field transverse-magnetic (vertical
  * polarisation) and transverse-electric (horizontal):
@@ -16,12 +20,9 @@ export function reflection(out: Float64Array, epsRe: number, epsIm: number, elev
     return out;
   }
   const s = Math.sin(elevation_rad);
-  const c = Math.cos(elevation_rad);
-  const ar = epsRe - c * c;
-  const modulus = Math.sqrt(ar * ar + epsIm * epsIm);
-  // Square root in the fourth quadrant, each part from the sum that does not cancel.
-  const wr = ar >= 0 ? Math.sqrt(0.5 * (modulus + ar)) : Math.abs(epsIm) / Math.sqrt(2 * (modulus - ar));
-  const wi = wr === 0 ? -Math.sqrt(modulus) : (0.5 * epsIm) / wr;
+  sinkRate(w, epsRe, epsIm, elevation_rad);
+  const wr = w[0]!;
+  const wi = w[1]!;
   const divide = (at: number, nr: number, ni: number, dr: number, di: number) => {
     const d = dr * dr + di * di;
     out[at] = (nr * dr + ni * di) / d;

@@ -1,8 +1,7 @@
 import { gaussLegendre } from "../quad/gaussLegendre.ts";
 import { COS_TABLE, SIN_TABLE, STEP_RAD, STEPS_PER_RAD } from "../special/expTable.ts";
 import type { Segments } from "../wires/Segments.ts";
-import { obliqueStatic } from "./obliqueStatic.ts";
-import { parallelStatic } from "./parallelStatic.ts";
+import { nearStatic } from "./nearStatic.ts";
 
 /** Centre distance over the longer segment above which 2 × 2 points do. */
 export const FAR_RATIO = 12;
@@ -146,27 +145,7 @@ export function pairMoments(
   out[7] = area * i11;
   if (!near) return out;
 
-  // Two wires of different thickness share the mean square radius, so that the pair is symmetric.
-  const a2 = 0.5 * (radius[s]! * radius[s]! + radius[t]! * radius[t]!);
-  const dot = sx * tx + sy * ty + sz * tz;
-  const m = moments;
-  if (1 - Math.abs(dot) < 1e-12) {
-    const along = dx * sx + dy * sy + dz * sz;
-    const px = dx - along * sx;
-    const py = dy - along * sy;
-    const pz = dz - along * sz;
-    const d2 = px * px + py * py + pz * pz;
-    // The mean of 1/R over two parallel tubes more than a diameter apart is that of their axes; on one axis it is the
-    // radius that counts.
-    const rho = Math.sqrt(d2 > 4 * a2 ? d2 : d2 + a2);
-    if (dot > 0) parallelStatic(m, Ls, Lt, along, rho);
-    else {
-      // Opposite sense: measure the second segment from its other end, then u' → 1 − u'.
-      parallelStatic(m, Ls, Lt, along - Lt, rho);
-      m[2] = m[0]! - m[2]!;
-      m[3] = m[1]! - m[3]!;
-    }
-  } else obliqueStatic(m, Ls, sx, sy, sz, Lt, tx, ty, tz, dx, dy, dz, a2);
+  const m = nearStatic(moments, Ls, sx, sy, sz, radius[s]!, Lt, tx, ty, tz, radius[t]!, dx, dy, dz);
   out[0] += m[0]!;
   out[1] += m[1]!;
   out[2] += m[2]!;

@@ -1,9 +1,10 @@
 import { C0_mPerS } from "../constants.ts";
-import type { WireProblem } from "../contract.ts";
+import type { WireInput, WireProblem } from "../contract.ts";
 import type { BlockStore } from "../matrix/BlockStore.ts";
 import { keptBlocks } from "../matrix/keptBlocks.ts";
 import { imagesCurrents } from "../wires/imagesCurrents.ts";
 import { freeSpaceKernel } from "./freeSpaceKernel.ts";
+import { type Burial, keptKernels } from "./halfSpace/keptKernels.ts";
 import { keptTable } from "./halfSpace/keptTable.ts";
 import { halfSpaceKernel } from "./halfSpaceKernel.ts";
 import type { PairKernel } from "./PairKernel.ts";
@@ -28,11 +29,27 @@ export function surroundings(problem: WireProblem, reach_m: number): Surrounding
   if (ground.kind === "soil" && !imagesCurrents(problem)) {
     const { relativePermittivity, conductivity_SPerM } = ground;
     const table = keptTable(frequency_Hz, relativePermittivity, conductivity_SPerM, reach_m);
+    const burial = burialOf(problem.wires);
+    const buried = burial && keptKernels(frequency_Hz, relativePermittivity, conductivity_SPerM, reach_m, burial);
     return {
-      kernel: halfSpaceKernel(table),
+      kernel: halfSpaceKernel(table, buried),
       store: keptBlocks(`${frequency_Hz}|${relativePermittivity}|${conductivity_SPerM}`),
     };
   }
   const kernel = imagesCurrents(problem) ? perfectGroundKernel(k) : freeSpaceKernel(k);
   return problem.wires.length > FEW_WIRES ? { kernel, store: new Map() } : { kernel };
+}
+
+/** How deep the wires in soil lie; undefined where none is in soil. */
+function burialOf(wires: readonly WireInput[]): Burial | undefined {
+  const depths = wires
+    .map(({ from_m, to_m }) => [-from_m[2], -to_m[2]] as const)
+    .filter(([a, b]) => Math.max(a, b) > 0);
+  if (depths.length === 0) return undefined;
+  const level = depths.filter(([a, b]) => a === b).map(([a]) => a);
+  return {
+    deepest_m: depths.reduce((most, [a, b]) => Math.max(most, a, b), 0),
+    level_m: [...new Set(level)],
+    sloping: level.length < depths.length,
+  };
 }

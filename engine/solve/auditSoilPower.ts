@@ -36,6 +36,13 @@ export function auditSoilPower(problem: WireProblem): Result<SoilPowerAudit> {
       where: "soilModel",
       message: `The power taken by soil is found with the full-wave soil model only; this is "${ground.kind === "soil" ? (problem.soilModel ?? "screen") : ground.kind}".`,
     });
+  const deep = problem.wires.find((w) => Math.min(w.from_m[2], w.to_m[2]) < 0);
+  if (deep)
+    return failed({
+      code: "audit-needs-air",
+      where: "wires",
+      message: `The power taken by soil is found for wires in air only; wire "${deep.id}" goes down to z = ${Math.min(deep.from_m[2], deep.to_m[2])} m.`,
+    });
   const solved = solveTerminated(problem);
   const soil = halfSpaceOf(frequency_Hz, ground.relativePermittivity, ground.conductivity_SPerM);
   const { segments } = solved.states;

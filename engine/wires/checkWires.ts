@@ -2,17 +2,17 @@ import { C0_mPerS } from "../constants.ts";
 import type { WireProblem } from "../contract.ts";
 import type { Problem } from "../result.ts";
 import { checkShape } from "./checkShape.ts";
+import { checkSurface, LOWEST_OVER_SOIL_M, unsupportedEnds } from "./checkSurface.ts";
 import { gappedJunctions } from "./gappedJunctions.ts";
 import { imagesCurrents } from "./imagesCurrents.ts";
 import { joinWires } from "./joinWires.ts";
 import { segmentCounts } from "./segmentCounts.ts";
 import { segmentDistance } from "./segmentDistance.ts";
+import { soilWavelength_m } from "./soilWavelength.ts";
 
 const FREQUENCY_RANGE_HZ = [1e3, 1e10] as const;
 /** Range over which the half-space kernels were checked against independent values, with some room. */
 const FULL_WAVE_RANGE_HZ = [1e6, 60e6] as const;
-/** Half the nearest distance to an image that the kernel tables hold [m]. */
-const LOWEST_OVER_SOIL_M = 3e-3;
 const MOST_WIRES = 2000;
 const MOST_SEGMENTS = 4000;
 const MOST_PORTS = 64;
@@ -112,16 +112,13 @@ export function checkWires(problem: WireProblem): Problem[] {
           `${at}.radius_m`,
           `Wire "${wire.id}" has a radius of ${wire.radius_m} m; on ${L} m of length the limit is ${THINNEST * L} m.`,
         );
-      if (ground.kind !== "free-space") {
+      if (fullWave) {
+        const wrong = checkSurface(wire);
+        if (wrong) say(wrong.code, at, wrong.message);
+      } else if (ground.kind !== "free-space") {
         const low = Math.min(wire.from_m[2], wire.to_m[2]);
         const high = Math.max(wire.from_m[2], wire.to_m[2]);
-        if (fullWave && low < LOWEST_OVER_SOIL_M)
-          say(
-            "wire-near-soil",
-            at,
-            `Wire "${wire.id}" comes down to z = ${low} m; the full-wave soil model takes wires in air from ${LOWEST_OVER_SOIL_M} m up.`,
-          );
-        else if (low < -1e-6)
+        if (low < -1e-6)
           say("wire-below-ground", at, `Wire "${wire.id}" reaches z = ${low} m; the limit is 0 over this ground.`);
         else if (high <= wire.radius_m)
           say(
@@ -129,7 +126,7 @@ export function checkWires(problem: WireProblem): Problem[] {
             at,
             `Wire "${wire.id}" lies at z = ${high} m, no higher than its radius of ${wire.radius_m} m.`,
           );
-        else if (low > 1e-6 && low < (fullWave ? sagging(wire) : wire.radius_m))
+        else if (low > 1e-6 && low < wire.radius_m)
           say(
             "wire-on-ground",
             at,
@@ -183,7 +180,10 @@ export function checkWires(problem: WireProblem): Problem[] {
   if (!found.some((p) => p.code === "frequency-range")) {
     const wavelength_m = C0_mPerS / f;
     // A port inside a wire may add a segment.
-    const segments = segmentCounts(wires, wavelength_m).reduce((a, b) => a + b, ports.length);
+    const segments = segmentCounts(wires, wavelength_m, soilWavelength_m(problem)).reduce(
+      (a, b) => a + b,
+      ports.length,
+    );
     if (segments > MOST_SEGMENTS)
       say("too-many-segments", "wires", `These wires come to ${segments} segments; the limit is ${MOST_SEGMENTS}.`);
     const span = ([0, 1, 2] as const).map((axis) => {
@@ -196,6 +196,13 @@ export function checkWires(problem: WireProblem): Problem[] {
   }
 
   const graph = joinWires(wires, imagesCurrents(problem));
+  if (fullWave)
+    for (const w of unsupportedEnds(wires, graph))
+      say(
+        "wire-near-soil",
+        `wires[${w}]`,
+        `Wire "${wires[w]!.id}" ends at z = 0 with no wire in the soil to join; in air the limit is ${LOWEST_OVER_SOIL_M} m.`,
+      );
   ports.forEach((port, i) => {
     const w = wires.findIndex((x) => x.id === port.wire);
     if (w < 0 || (port.position > 0 && port.position < 1)) return;
@@ -254,14 +261,4 @@ export function checkWires(problem: WireProblem): Problem[] {
       }
     }
   return found;
-}
-
-/**
- * How far a wire's skin hangs below its axis: the whole radius where it is level, nothing where it is upright. A tube on
- * radials that lie on soil ends closer to the ground than its radius; the reflected field is taken between axes and moves
- * by less than 0.2 ohm for a 40 mm tube whose radials come down from 50 to 5 mm.
- */
-function sagging({ from_m, to_m, radius_m }: WireProblem["wires"][number]): number {
-  const level = Math.hypot(to_m[0] - from_m[0], to_m[1] - from_m[1]);
-  return (radius_m * level) / Math.hypot(level, to_m[2] - from_m[2]);
 }

@@ -4,8 +4,8 @@ import type { Problem } from "../result.ts";
 import { footing } from "./footing.ts";
 
 /**
- * What keeps a plan's own soil model from taking its radials as they lie: the preview knows none that are raised, the
- * full-wave model so far none that are buried, and a base on wires needs wires. Quick: nothing is laid or solved.
+ * What keeps a plan's own soil model from taking its radials as they lie: the preview knows none that are raised, and a
+ * base on wires needs wires. Quick: nothing is laid or solved.
  */
 export function modelObstacles(plan: Plan): Problem[] {
   return plan.elements.flatMap((element, i) => obstacle(plan, element, i) ?? []);
@@ -19,12 +19,6 @@ function obstacle(plan: Plan, element: ElementPlan, index: number): Problem | un
       code: "raised-needs-full-wave",
       where: `${where}.height_m`,
       message: `Radials raised to ${height_m} m over soil need the full-wave soil model; the preview takes up to ${limits.previewHeight_m} m.`,
-    };
-  if (plan.ground.kind === "soil" && plan.soilModel === "full-wave" && height_m < 0)
-    return {
-      code: "buried-needs-preview",
-      where: `${where}.height_m`,
-      message: `Radials buried at ${height_m} m are so far known to the preview only; the full-wave soil model takes 0 m and above.`,
     };
   if (count === 0 && footing(plan, element) === "wires")
     return {

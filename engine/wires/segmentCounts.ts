@@ -8,13 +8,25 @@ const UNKNOWNS_SOUGHT = 1200;
 /** The reduced kernel holds down to an average segment of four radii. */
 export const SHORTEST_SEGMENT_RADII = 4;
 
+/** Least number of segments per wavelength in soil, for what is buried in it … */
+export const PER_SOIL_WAVELENGTH = 24;
+/** … and of a piece of wire in soil, however short. */
+export const FEWEST_IN_SOIL = 3;
+
 /**
  * How many segments each wire is to have, before ports cut it into runs.
  *
  * A wire whose count is given keeps it. Otherwise it gets SEGMENTS_PER_WAVELENGTH, at least twelve, fewer where
- * segments would be shorter than four radii, and in large problems down to a sixth of that density.
+ * segments would be shorter than four radii, and in large problems down to a sixth of that density. In soil, where waves
+ * are shorter, no fewer than PER_SOIL_WAVELENGTH.
+ *
+ * @param soilWavelength_m 2π/|k1| where wires may lie below z = 0
  */
-export function segmentCounts(wires: readonly WireInput[], wavelength_m: number): number[] {
+export function segmentCounts(
+  wires: readonly WireInput[],
+  wavelength_m: number,
+  soilWavelength_m = Number.POSITIVE_INFINITY,
+): number[] {
   const lengthOf = wires.map((w) =>
     Math.hypot(w.to_m[0] - w.from_m[0], w.to_m[1] - w.from_m[1], w.to_m[2] - w.from_m[2]),
   );
@@ -23,6 +35,9 @@ export function segmentCounts(wires: readonly WireInput[], wavelength_m: number)
   return wires.map((wire, w) => {
     if (wire.segments !== undefined) return wire.segments;
     const thickest = Math.floor(lengthOf[w]! / (SHORTEST_SEGMENT_RADII * wire.radius_m));
-    return Math.max(2, Math.min(thickest, Math.max(12, Math.ceil((lengthOf[w]! / wavelength_m) * density))));
+    const deep = Math.min(wire.from_m[2], wire.to_m[2]) < 0 && Math.max(wire.from_m[2], wire.to_m[2]) <= 0;
+    const inSoil = deep ? (lengthOf[w]! / soilWavelength_m) * PER_SOIL_WAVELENGTH : 0;
+    const sought = Math.ceil(Math.max((lengthOf[w]! / wavelength_m) * density, inSoil));
+    return Math.max(2, Math.min(thickest, Math.max(12, sought)));
   });
 }

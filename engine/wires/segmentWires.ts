@@ -1,8 +1,9 @@
 import type { PortInput, WireInput } from "../contract.ts";
 import { crowdedCuts } from "./crowdedCuts.ts";
 import { internalImpedance } from "./internalImpedance.ts";
+import { JOIN_DISTANCE_m } from "./joinWires.ts";
 import type { Segments } from "./Segments.ts";
-import { SHORTEST_SEGMENT_RADII, segmentCounts } from "./segmentCounts.ts";
+import { FEWEST_IN_SOIL, PER_SOIL_WAVELENGTH, SHORTEST_SEGMENT_RADII, segmentCounts } from "./segmentCounts.ts";
 import type { WireGraph } from "./WireGraph.ts";
 
 /** The few segments crowded at the ends may go down to this many radii, below SHORTEST_SEGMENT_RADII. */
@@ -21,6 +22,8 @@ export interface Meshed {
  *
  * Counts are those of segmentCounts. A port inside a wire at fraction p splits it into two runs of about p and 1 − p of
  * the count; where the engine chose the count, rounding up does not take a run below SHORTEST_SEGMENT_RADII.
+ *
+ * @param soilWavelength_m 2π/|k1| where wires may lie in soil: they are then cut at z = 0, and more finely below it
  */
 export function segmentWires(
   wires: readonly WireInput[],
@@ -28,11 +31,12 @@ export function segmentWires(
   graph: WireGraph,
   frequency_Hz: number,
   wavelength_m: number,
+  soilWavelength_m?: number,
 ): Meshed {
   const lengthOf = wires.map((w) =>
     Math.hypot(w.to_m[0] - w.from_m[0], w.to_m[1] - w.from_m[1], w.to_m[2] - w.from_m[2]),
   );
-  const countOf = segmentCounts(wires, wavelength_m);
+  const countOf = segmentCounts(wires, wavelength_m, soilWavelength_m);
 
   const start: number[] = [];
   const tangent: number[] = [];
@@ -57,6 +61,11 @@ export function segmentWires(
     }));
     const breaks = inside.filter((p) => p.mine).sort((a, b) => a.at - b.at);
     const edges = [0, ...breaks.map((b) => b.at), 1];
+    if (soilWavelength_m !== undefined && z0 * z1 < 0) {
+      const surface = z0 / (z0 - z1);
+      if (edges.every((at) => Math.abs(at - surface) * L > JOIN_DISTANCE_m)) edges.push(surface);
+      edges.sort((a, b) => a - b);
+    }
     const first = length.length;
     firstOfWire[w] = first;
     let last = graph.endNode[2 * w]!;
@@ -71,7 +80,12 @@ export function segmentWires(
         wire.segments === undefined
           ? Math.floor((L * (to - from)) / (SHORTEST_SEGMENT_RADII * wire.radius_m))
           : Number.POSITIVE_INFINITY;
-      const n = Math.max(1, Math.min(fits, Math.round(countOf[w]! * (to - from))));
+      const middle = z0 + 0.5 * (from + to) * (z1 - z0);
+      const fewest =
+        soilWavelength_m !== undefined && middle < 0 && edges.length > 2
+          ? Math.max(FEWEST_IN_SOIL, Math.ceil((PER_SOIL_WAVELENGTH * L * (to - from)) / soilWavelength_m))
+          : 1;
+      const n = Math.max(1, Math.min(fits, Math.max(fewest, Math.round(countOf[w]! * (to - from)))));
       shortest_radii = Math.min(shortest_radii, (L * (to - from)) / (n * wire.radius_m));
       const cuts = crowdedCuts(n, (SHORTEST_END_RADII * wire.radius_m) / (L * (to - from)));
       for (let i = 0; i + 1 < cuts.length; i++) {
@@ -87,7 +101,7 @@ export function segmentWires(
         last = end;
       }
       // The gap of an inner port is at the start of the next run.
-      if (r < breaks.length) portEnd[breaks[r]!.i] = 2 * length.length;
+      for (const b of breaks) if (b.at === to) portEnd[b.i] = 2 * length.length;
     }
     ports.forEach((p, i) => {
       if (p.wire !== wire.id) return;

@@ -9,6 +9,9 @@ import { radialHeights } from "./radialHeights.ts";
 /** Conductivity [S/m]: annealed copper 5.8e7 (IACS), a usual aluminium alloy 3.5e7. */
 const CONDUCTIVITY_SPerM = { copper: 5.8e7, aluminium: 3.5e7, perfect: undefined } as const;
 
+/** A lead of some centimetres from the surface to buried radials. */
+const LEAD_SEGMENTS = 3;
+
 export interface PlanWires {
   readonly problem: WireProblem;
   readonly notes: readonly Note[];
@@ -38,8 +41,9 @@ const termination = (element: ElementPlan): PortInput["termination"] => {
  * A checked plan as wires and ports, one port per element at its base, in plan order.
  *
  * In the soil preview radials become screens. Over perfect ground a base on the ground is joined to it. Else radials are
- * wires at the height of the base; lying on soil their axes are 5 mm up. Where the fields of two elements cross at one
- * height, the later one's is laid 5 mm above and a note says so.
+ * wires at the height of the base; lying on soil their axes are 5 mm up, and buried ones join the base at the surface by a
+ * lead. Where the fields of two elements cross at one height, the later one's is laid 5 mm above (in soil 2 cm below) and
+ * a note says so.
  *
  * @param mesh_MHz the frequency whose wavelength the wires are cut by: one for a whole sweep, or its curve would step
  *   wherever the number of segments does
@@ -56,7 +60,9 @@ export function wiresFromPlan(plan: Plan, mesh_MHz = plan.frequency_MHz): Result
   plan.elements.forEach((element, i) => {
     const { radials, forward_m: x, left_m: y } = element;
     const foot = footing(plan, element);
-    const base = foot === "wires" ? laid.height_m[i]! : 0;
+    const hub = foot === "wires" ? laid.height_m[i]! : 0;
+    // Over buried radials the base stays at the surface, with a lead down to their hub.
+    const base = Math.max(0, hub);
     const radius_m = element.diameter_mm / 2000;
     const radialRadius_m = radials.diameter_mm / 2000;
     const sigma = CONDUCTIVITY_SPerM[element.conductor];
@@ -73,11 +79,20 @@ export function wiresFromPlan(plan: Plan, mesh_MHz = plan.frequency_MHz): Result
     if (foot === "screen")
       screens.push({ x_m: x, y_m: y, count: radials.count, length_m: radials.length_m, radius_m: radialRadius_m });
     if (foot !== "wires") return;
+    if (hub < 0)
+      wires.push({
+        id: `${element.id} lead`,
+        from_m: [x, y, 0],
+        to_m: [x, y, hub],
+        radius_m: radialRadius_m,
+        segments: LEAD_SEGMENTS,
+        ...(sigma !== undefined && { conductivity_SPerM: CONDUCTIVITY_SPerM.copper }),
+      });
     radialDirections(radials.count).forEach((angle, r) => {
       wires.push({
         id: `${element.id} radial ${r + 1}`,
-        from_m: [x, y, base],
-        to_m: [x + radials.length_m * Math.cos(angle), y + radials.length_m * Math.sin(angle), base],
+        from_m: [x, y, hub],
+        to_m: [x + radials.length_m * Math.cos(angle), y + radials.length_m * Math.sin(angle), hub],
         radius_m: radialRadius_m,
         ...(soil && {
           segments: radialSegments(radials.length_m, radialRadius_m, mesh_MHz, radials.count),
@@ -88,8 +103,8 @@ export function wiresFromPlan(plan: Plan, mesh_MHz = plan.frequency_MHz): Result
     if (laid.lifted.includes(i))
       notes.push({
         code: "radials-lifted",
-        message: `The radials of "${element.id}" cross another element's; they are taken to lie at ${(1000 * base).toFixed(0)} mm, insulated from them.`,
-        measured: base,
+        message: `The radials of "${element.id}" cross another element's; they are taken to lie at ${(1000 * hub).toFixed(0)} mm, insulated from them.`,
+        measured: hub,
       });
   });
   return ok({

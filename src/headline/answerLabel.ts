@@ -34,6 +34,5 @@ export function answerLabel(plan: SavedPlan, isGood: boolean, facts: Facts): Ans
 function inBrackets(problems: readonly Problem[]): string {
   const [first] = problems;
   if (!first) return "";
-  if (first.code === "buried-needs-preview") return " (buried radials)";
   return first.code === "base-without-radials" ? " (a base without radials)" : " (see why)";
 }

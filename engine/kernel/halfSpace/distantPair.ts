@@ -1,36 +1,37 @@
 import { gaussLegendre } from "../../quad/gaussLegendre.ts";
-import type { KernelTable } from "./KernelTable.ts";
-import { levelLine } from "./levelLine.ts";
+import type { Remainders } from "./Remainders.ts";
 import { readLine } from "./readLine.ts";
-import { readTable } from "./readTable.ts";
 
 /** Distance to the image over the longer segment from which on this serves … */
 export const DISTANT = 3;
 /** … and from which on 2 × 2 points do; 3 × 3 below. */
 export const FAR = 6;
 
-const two = gaussLegendre(2);
-const three = gaussLegendre(3);
+/** |k| times the longer segment up to which those do: for each next entry one point more. */
+const POINTS_BY_PHASE = [0.4, 1, 2, 3, 4.5, 6, 8, 10, 12] as const;
+const rules = Array.from({ length: 3 + POINTS_BY_PHASE.length }, (_, n) => gaussLegendre(Math.max(1, n)));
 const kernel = new Float64Array(10);
 
 /**
- * Adds the reflected moments of two segments far from each other's image: a product rule on the whole kernels, static
- * part and all.
+ * Adds the moments of two segments that are far from each other (or from each other's image) by a product rule on the
+ * whole kernels, static part and all.
  *
- * Accuracy: 3e-5 of the moment (2 × 2 points at 6 lengths; 3 × 3 at 3 lengths 1e-6) for segments up to 0.05 wavelength,
- *   besides the table's error.
+ * Accuracy: 3e-5 of the moment (2 × 2 points at 6 lengths; 3 × 3 at 3 lengths 1e-6) for segments up to 0.05 wavelength
+ *   in the medium of g, and one point more for each step of POINTS_BY_PHASE beyond, besides the table's error.
  *
  * @param out,at    as for a PairKernel
- * @param x0,y0,z0  start of s minus start of the image of t [m]
+ * @param x0,y0,z0  start of s minus start of t, or of its image [m]; z0 is the sum ζ of the starts
+ * @param depth0    depth of the start of t, where it is in soil and s in air [m]
  * @param ratio     distance of the middles over the longer segment
  */
 export function distantPair(
   out: Float64Array,
   at: number,
-  table: KernelTable,
+  remainders: Remainders,
   x0: number,
   y0: number,
   z0: number,
+  depth0: number,
   sx: number,
   sy: number,
   sz: number,
@@ -41,11 +42,15 @@ export function distantPair(
   Lt: number,
   ratio: number,
 ): void {
-  const A = table.staticPart;
-  const level = sx * tx + sy * ty;
-  const upright = sz * tz;
-  const line = sz === 0 && tz === 0 ? levelLine(table, z0) : null;
-  const { node, weight } = ratio > FAR ? two : three;
+  const { staticPart: A, mirrored } = remainders;
+  const zetaPerT = mirrored ? tz : -tz;
+  const level = sx * tx + sy * ty + (mirrored ? 0 : sz * tz);
+  const upright = mirrored ? sz * tz : 0;
+  const line = sz === 0 && tz === 0 ? remainders.levelLine(z0) : null;
+  let points = ratio > FAR ? 2 : 3;
+  const phase = remainders.k * Math.max(Ls, Lt);
+  for (let i = 0; i < POINTS_BY_PHASE.length && phase > POINTS_BY_PHASE[i]!; i++) points++;
+  const { node, weight } = rules[points]!;
   const q = node.length;
   const area = Ls * Lt;
   for (let i = 0; i < q; i++) {
@@ -57,15 +62,15 @@ export function distantPair(
       const v = node[j]!;
       const x = ax - v * Lt * tx;
       const y = ay - v * Lt * ty;
-      const zeta = az + v * Lt * tz;
+      const zeta = az + v * Lt * zetaPerT;
       const rho = Math.sqrt(x * x + y * y);
       if (line) readLine(kernel, line, rho);
-      else readTable(kernel, table, rho, zeta);
+      else remainders.read(kernel, rho, zeta, depth0 - v * Lt * tz);
       const gr = kernel[8]!;
       const gi = kernel[9]!;
       const w = area * weight[i]! * weight[j]!;
-      let re = level * kernel[0]!;
-      let im = level * kernel[1]!;
+      let re = level * (kernel[0]! + A[0]! * gr - A[1]! * gi);
+      let im = level * (kernel[1]! + A[0]! * gi + A[1]! * gr);
       if (!line) {
         re += upright * (kernel[6]! + A[6]! * gr - A[7]! * gi);
         im += upright * (kernel[7]! + A[6]! * gi + A[7]! * gr);

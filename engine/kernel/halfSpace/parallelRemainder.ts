@@ -1,6 +1,5 @@
 import { gaussLegendre } from "../../quad/gaussLegendre.ts";
-import type { KernelTable } from "./KernelTable.ts";
-import { readTable } from "./readTable.ts";
+import type { Remainders } from "./Remainders.ts";
 
 const { node, weight } = gaussLegendre(6);
 const kernel = new Float64Array(10);
@@ -18,6 +17,7 @@ const breaks = new Float64Array(96);
  *
  * @param out,at          as for a PairKernel
  * @param dx,dy,dz        start of s minus start of the image of t [m]
+ * @param depth           of t, where it is level in soil and s in air [m]
  * @param sx,sy,sz        direction of s
  * @param sign            +1 where the image of t runs along s, −1 where it runs against it
  * @param level,upright   t_h·t'_h and t_z t'_z
@@ -26,10 +26,11 @@ const breaks = new Float64Array(96);
 export function parallelRemainder(
   out: Float64Array,
   at: number,
-  table: KernelTable,
+  remainders: Remainders,
   dx: number,
   dy: number,
   dz: number,
+  depth: number,
   sx: number,
   sy: number,
   sz: number,
@@ -39,7 +40,6 @@ export function parallelRemainder(
   level: number,
   upright: number,
 ): void {
-  const { k1Re, k1Im } = table.place.halfSpace;
   const low = sign > 0 ? -L2 : 0;
   const high = sign > 0 ? L1 : L1 + L2;
   const nearest = -(dx * sx + dy * sy + dz * sz);
@@ -48,7 +48,7 @@ export function parallelRemainder(
   const pz = dz + nearest * sz;
   const apart = Math.sqrt(px * px + py * py + pz * pz);
   // Nearer than a tenth of 1/|k1| the remainders are as good as constant.
-  const first = Math.max(apart, 0.1 / Math.sqrt(k1Re * k1Re + k1Im * k1Im));
+  const first = Math.max(apart, 0.1 / remainders.k1);
 
   let n = 0;
   const put = (x: number) => {
@@ -89,7 +89,7 @@ export function parallelRemainder(
       const W11 = (f * sign * (w2 - x * w1)) / (L1 * L2);
       const ex = dx + x * sx;
       const ey = dy + x * sy;
-      readTable(kernel, table, Math.sqrt(ex * ex + ey * ey), dz + x * sz);
+      remainders.read(kernel, Math.sqrt(ex * ex + ey * ey), dz + x * sz, depth);
       const re = level * kernel[0]! + upright * kernel[6]!;
       const im = level * kernel[1]! + upright * kernel[7]!;
       out[at]! += W00 * re;

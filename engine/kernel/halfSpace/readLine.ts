@@ -43,7 +43,7 @@ export function readLine(out: Float64Array, line: KernelLine, x: number): Float6
     out[c] = re * er - im * ei;
     out[c + 1] = re * ei + im * er;
   }
-  if (kIm === 0) {
+  if (kIm === 0 && kRe === halfSpace.k0) {
     out[8] = er / R;
     out[9] = ei / R;
   } else {

@@ -179,13 +179,13 @@ describe("preview at once, full answer in its place", { timeout: 60_000 }, () =>
 });
 
 describe("radials that suit one model only", { timeout: 60_000 }, () => {
-  test("buried ones: the preview stays, and says why there is no more", () => {
-    const { now, asked, answer } = setUp(withRadials(plan, { height_m: -0.05 }));
+  test("none at all: the preview stays, and says why there is no more", () => {
+    const { now, asked, answer } = setUp(withRadials(plan, { count: 0 }));
     answer("preview");
     vi.advanceTimersByTime(1000);
     expect(asked("full")).toEqual([]);
     expect(now()).toMatchObject({ state: "fresh", model: "preview", refining: null, problems: [] });
-    expect(now().previewOnly[0]!.code).toBe("buried-needs-preview");
+    expect(now().previewOnly[0]!.code).toBe("base-without-radials");
   });
 
   test("raised ones: the answer before stands, after a moment marked old, until the full one comes", () => {

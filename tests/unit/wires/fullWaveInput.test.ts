@@ -49,7 +49,9 @@ describe("wires over soil in the full-wave model", () => {
     for (const [z, refused] of [
       [0.0029, true],
       [0, true],
-      [-0.05, true],
+      [-0.0029, true],
+      [-0.003, false],
+      [-0.05, false],
       [0.003, false],
     ] as const) {
       const problems = problemsOf([wire("low", [-5, 0, z], [5, 0, z])]);

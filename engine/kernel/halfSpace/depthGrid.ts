@@ -1,0 +1,22 @@
+import type { HalfSpace } from "./HalfSpace.ts";
+
+/** Up to which |k1| D so many depths serve: what is left is below 1e-4 of the remainders, which are small themselves. */
+const COUNTS = [
+  [0.3, 4],
+  [1, 5],
+  [2, 6],
+  [4, 8],
+] as const;
+const MOST = 12;
+
+/**
+ * Depths from 0 to `deepest` through which kernels across the surface are interpolated: Chebyshev's points with both ends,
+ * d_i = ½ D (1 − cos(π i/(n − 1))), more of them the deeper D is against 1/|k1|.
+ */
+export function depthGrid(h: HalfSpace, deepest_m: number): number[] {
+  const swing = deepest_m * Math.sqrt(h.k1Re * h.k1Re + h.k1Im * h.k1Im);
+  const n = COUNTS.find(([most]) => swing <= most)?.[1] ?? MOST;
+  return Array.from({ length: n }, (_, i) =>
+    i === n - 1 ? deepest_m : 0.5 * deepest_m * (1 - Math.cos((Math.PI * i) / (n - 1))),
+  );
+}
