@@ -1,0 +1,20 @@
+import type { Findings, NumberRule } from "../plan/Findings.ts";
+import type { PlainData } from "../plan/plainCopy.ts";
+
+/**
+ * Reads one number of a typed input by the rules a plan's fields are read by, so that messages sound alike.
+ *
+ * @param where path of the group the number stands in, such as `line`; @param name the number in plain words
+ * @returns whether it may be used; if not, `findings` holds why
+ */
+export function checkNumber(
+  findings: Findings,
+  where: string,
+  key: string,
+  name: string,
+  value: number | undefined,
+  rule: NumberRule,
+): boolean {
+  const fields: Record<string, PlainData> = value === undefined ? {} : { [key]: value };
+  return findings.number(fields, key, where, name, rule) !== undefined;
+}
