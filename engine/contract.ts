@@ -32,6 +32,8 @@ export interface WireInput {
   readonly conductivity_SPerM?: number;
   /** Absent: the engine chooses. */
   readonly segments?: number;
+  /** A sheath of this outer radius, taken as thin and without loss. Absent: bare. */
+  readonly insulation?: { readonly radius_m: number; readonly relativePermittivity: number };
 }
 
 /**

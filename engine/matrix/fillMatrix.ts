@@ -10,9 +10,9 @@ const single = new Float64Array(PAIR_SIZE);
 /**
  * Fills the Galerkin impedance matrix of the mixed-potential thin-wire equation,
  *
- *   Z_mn = jωμ₀/4π ∫∫ f_m·G·f_n + 1/(4πjωε₀) ∫∫ f'_m K f'_n + δ ∫ Z_i f_m f_n,
+ *   Z_mn = jωμ₀/4π ∫∫ f_m·G·f_n + 1/(4πjωε₀) [∫∫ f'_m K f'_n + ∫ K_s f'_m f'_n] + ∫ Z_i f_m f_n,
  *
- * f' the derivative along the wire, Z_i the conductor's internal impedance, G and K from the kernel.
+ * f' the derivative along the wire, Z_i the conductor's internal impedance, K_s its sheath's term, G and K from the kernel.
  * Every pair of segments is integrated once and its ramps are handed to all basis functions they belong to, so Z is
  * symmetric but for the order in which sums are rounded. With a store, pairs of wires of the same geometry are integrated once, in this
  * matrix and in later ones: a ring of N radials costs N/2 + 1 blocks, and a change of one upright only its own.
@@ -80,7 +80,7 @@ function scatterer(Z: Float64Array, segments: Segments, basis: Basis, frequency_
   const omega = 2 * Math.PI * frequency_Hz;
   const vector = (omega * MU0_HPerM) / (4 * Math.PI);
   const scalar = 1 / (4 * Math.PI * omega * EPS0_FPerM);
-  const { length, internal_ohmPerM } = segments;
+  const { length, internal_ohmPerM, sheath } = segments;
   const { halfBasis, halfEnd, halfSign, halvesOf, firstHalf } = basis;
   return (s: number, t: number, m: Float64Array, at: number, swapped: boolean) => {
     const v00 = m[at]!;
@@ -113,6 +113,10 @@ function scatterer(Z: Float64Array, segments: Segments, basis: Basis, frequency_
           const overlap = sign * length[s]! * (es === et ? 1 / 3 : 1 / 6);
           zr += overlap * internal_ohmPerM[2 * s]!;
           zi += overlap * internal_ohmPerM[2 * s + 1]!;
+          // f' = ±1/L: ∫ f' f' ds = ±1/L.
+          const slopes = (sign * slope * scalar) / length[s]!;
+          zr += slopes * sheath[2 * s + 1]!;
+          zi -= slopes * sheath[2 * s]!;
         }
         const i = halfBasis[hs]!;
         const j = halfBasis[ht]!;

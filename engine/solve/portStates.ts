@@ -10,7 +10,7 @@ import { imagesCurrents } from "../wires/imagesCurrents.ts";
 import { joinWires } from "../wires/joinWires.ts";
 import type { Segments } from "../wires/Segments.ts";
 import { segmentWires } from "../wires/segmentWires.ts";
-import { soilWavelength_m } from "../wires/soilWavelength.ts";
+import { soilAround } from "../wires/soilAround.ts";
 
 /** Everything about a set of wires and its gaps that does not depend on what is connected to the gaps. */
 export interface PortStates {
@@ -43,7 +43,7 @@ export function portStates(problem: WireProblem, wires: readonly WireInput[], po
     graph,
     frequency_Hz,
     C0_mPerS / frequency_Hz,
-    soilWavelength_m(problem),
+    soilAround(problem),
   );
   const basis = buildBasis(segments);
   const N = basis.count;

@@ -18,6 +18,11 @@ export interface Segments {
   readonly node: Int32Array;
   /** 2·S: internal impedance per metre of the conductor, Re and Im [ohm/m]; 0 for a perfect one. */
   readonly internal_ohmPerM: Float64Array;
+  /**
+   * 2·S: what a sheath of insulation adds to the scalar kernel K, as the factor of δ(s − s'), Re and Im; 0 where bare
+   * (see sheathTerm).
+   */
+  readonly sheath: Float64Array;
   readonly nodeCount: number;
   /** One flag per node: 1 where the node meets a ground plane at z = 0. */
   readonly grounded: Uint8Array;

@@ -72,6 +72,8 @@ export function checkShape(candidate: unknown): Problem[] {
         }
       numbers(w, at, "radius_m");
       optional(w, at, "conductivity_SPerM", "segments");
+      if (w.insulation !== undefined && is(w.insulation, "object", `${at}.insulation`))
+        numbers(w.insulation as Fields, `${at}.insulation`, "radius_m", "relativePermittivity");
     });
 
   if (is(problem.ports, "list", "ports"))

@@ -8,7 +8,7 @@ import { imagesCurrents } from "./imagesCurrents.ts";
 import { joinWires } from "./joinWires.ts";
 import { segmentCounts } from "./segmentCounts.ts";
 import { segmentDistance } from "./segmentDistance.ts";
-import { soilWavelength_m } from "./soilWavelength.ts";
+import { soilAround } from "./soilAround.ts";
 
 const FREQUENCY_RANGE_HZ = [1e3, 1e10] as const;
 /** Range over which the half-space kernels were checked against independent values, with some room. */
@@ -140,6 +140,19 @@ export function checkWires(problem: WireProblem): Problem[] {
         `${at}.conductivity_SPerM`,
         `Conductivity ${wire.conductivity_SPerM} S/m is not above 0.`,
       );
+    const { insulation } = wire;
+    if (insulation && !(insulation.radius_m > wire.radius_m && finite(insulation.radius_m)))
+      say(
+        "wire-insulation",
+        `${at}.insulation.radius_m`,
+        `Insulation of wire "${wire.id}" has a radius of ${insulation.radius_m} m; it must be above the wire's ${wire.radius_m} m.`,
+      );
+    if (insulation && !(insulation.relativePermittivity >= 1 && finite(insulation.relativePermittivity)))
+      say(
+        "wire-insulation",
+        `${at}.insulation.relativePermittivity`,
+        `Insulation of wire "${wire.id}" has a relative permittivity of ${insulation.relativePermittivity}; the limit is 1 and more.`,
+      );
     if (
       wire.segments !== undefined &&
       (!Number.isInteger(wire.segments) || wire.segments < 1 || wire.segments > MOST_SEGMENTS)
@@ -180,10 +193,7 @@ export function checkWires(problem: WireProblem): Problem[] {
   if (!found.some((p) => p.code === "frequency-range")) {
     const wavelength_m = C0_mPerS / f;
     // A port inside a wire may add a segment.
-    const segments = segmentCounts(wires, wavelength_m, soilWavelength_m(problem)).reduce(
-      (a, b) => a + b,
-      ports.length,
-    );
+    const segments = segmentCounts(wires, wavelength_m, soilAround(problem)).reduce((a, b) => a + b, ports.length);
     if (segments > MOST_SEGMENTS)
       say("too-many-segments", "wires", `These wires come to ${segments} segments; the limit is ${MOST_SEGMENTS}.`);
     const span = ([0, 1, 2] as const).map((axis) => {
@@ -235,7 +245,7 @@ export function checkWires(problem: WireProblem): Problem[] {
     for (let j = 0; j < i; j++) {
       const p = wires[i]!;
       const q = wires[j]!;
-      const clear = p.radius_m + q.radius_m;
+      const clear = (p.insulation ?? p).radius_m + (q.insulation ?? q).radius_m;
       const shared = [0, 1].flatMap((a) =>
         [0, 1].filter((b) => graph.endNode[2 * i + a] === graph.endNode[2 * j + b]).map((b) => [a, b]),
       );

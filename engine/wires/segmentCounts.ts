@@ -1,4 +1,5 @@
 import type { WireInput } from "../contract.ts";
+import type { HalfSpace } from "../kernel/halfSpace/HalfSpace.ts";
 
 /** Segments per wavelength where the engine chooses. */
 export const SEGMENTS_PER_WAVELENGTH = 240;
@@ -20,13 +21,10 @@ export const FEWEST_IN_SOIL = 3;
  * segments would be shorter than four radii, and in large problems down to a sixth of that density. In soil, where waves
  * are shorter, no fewer than PER_SOIL_WAVELENGTH.
  *
- * @param soilWavelength_m 2π/|k1| where wires may lie below z = 0
+ * @param soil where wires may lie in it
  */
-export function segmentCounts(
-  wires: readonly WireInput[],
-  wavelength_m: number,
-  soilWavelength_m = Number.POSITIVE_INFINITY,
-): number[] {
+export function segmentCounts(wires: readonly WireInput[], wavelength_m: number, soil?: HalfSpace): number[] {
+  const perSoilMetre = soil ? (PER_SOIL_WAVELENGTH * Math.hypot(soil.k1Re, soil.k1Im)) / (2 * Math.PI) : 0;
   const lengthOf = wires.map((w) =>
     Math.hypot(w.to_m[0] - w.from_m[0], w.to_m[1] - w.from_m[1], w.to_m[2] - w.from_m[2]),
   );
@@ -36,7 +34,7 @@ export function segmentCounts(
     if (wire.segments !== undefined) return wire.segments;
     const thickest = Math.floor(lengthOf[w]! / (SHORTEST_SEGMENT_RADII * wire.radius_m));
     const deep = Math.min(wire.from_m[2], wire.to_m[2]) < 0 && Math.max(wire.from_m[2], wire.to_m[2]) <= 0;
-    const inSoil = deep ? (lengthOf[w]! / soilWavelength_m) * PER_SOIL_WAVELENGTH : 0;
+    const inSoil = deep ? lengthOf[w]! * perSoilMetre : 0;
     const sought = Math.ceil(Math.max((lengthOf[w]! / wavelength_m) * density, inSoil));
     return Math.max(2, Math.min(thickest, Math.max(12, sought)));
   });

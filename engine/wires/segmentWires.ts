@@ -1,9 +1,11 @@
 import type { PortInput, WireInput } from "../contract.ts";
+import type { HalfSpace } from "../kernel/halfSpace/HalfSpace.ts";
 import { crowdedCuts } from "./crowdedCuts.ts";
 import { internalImpedance } from "./internalImpedance.ts";
 import { JOIN_DISTANCE_m } from "./joinWires.ts";
 import type { Segments } from "./Segments.ts";
 import { FEWEST_IN_SOIL, PER_SOIL_WAVELENGTH, SHORTEST_SEGMENT_RADII, segmentCounts } from "./segmentCounts.ts";
+import { sheathTerm } from "./sheathTerm.ts";
 import type { WireGraph } from "./WireGraph.ts";
 
 /** The few segments crowded at the ends may go down to this many radii, below SHORTEST_SEGMENT_RADII. */
@@ -23,7 +25,7 @@ export interface Meshed {
  * Counts are those of segmentCounts. A port inside a wire at fraction p splits it into two runs of about p and 1 − p of
  * the count; where the engine chose the count, rounding up does not take a run below SHORTEST_SEGMENT_RADII.
  *
- * @param soilWavelength_m 2π/|k1| where wires may lie in soil: they are then cut at z = 0, and more finely below it
+ * @param soil where wires may lie in it: they are then cut at z = 0, and more finely below it
  */
 export function segmentWires(
   wires: readonly WireInput[],
@@ -31,12 +33,13 @@ export function segmentWires(
   graph: WireGraph,
   frequency_Hz: number,
   wavelength_m: number,
-  soilWavelength_m?: number,
+  soil?: HalfSpace,
 ): Meshed {
+  const soilWavelength_m = soil && (2 * Math.PI) / Math.sqrt(soil.k1Re * soil.k1Re + soil.k1Im * soil.k1Im);
   const lengthOf = wires.map((w) =>
     Math.hypot(w.to_m[0] - w.from_m[0], w.to_m[1] - w.from_m[1], w.to_m[2] - w.from_m[2]),
   );
-  const countOf = segmentCounts(wires, wavelength_m, soilWavelength_m);
+  const countOf = segmentCounts(wires, wavelength_m, soil);
 
   const start: number[] = [];
   const tangent: number[] = [];
@@ -45,6 +48,7 @@ export function segmentWires(
   const wireOf: number[] = [];
   const node: number[] = [];
   const internal: number[] = [];
+  const sheath: number[] = [];
   const portEnd = new Int32Array(ports.length);
   const firstOfWire = new Int32Array(wires.length + 1);
   let nodeCount = graph.nodeCount;
@@ -96,6 +100,13 @@ export function segmentWires(
         radius.push(wire.radius_m);
         wireOf.push(w);
         internal.push(z.re, z.im);
+        const [mediumRe, mediumIm] = soil && middle < 0 ? [soil.epsRe, soil.epsIm] : [1, 0];
+        const { insulation } = wire;
+        if (insulation)
+          sheath.push(
+            ...sheathTerm(wire.radius_m, insulation.radius_m, insulation.relativePermittivity, mediumRe, mediumIm),
+          );
+        else sheath.push(0, 0);
         const end = r + 2 === edges.length && i + 2 === cuts.length ? graph.endNode[2 * w + 1]! : nodeCount++;
         node.push(last, end);
         last = end;
@@ -122,6 +133,7 @@ export function segmentWires(
       wire: Int32Array.from(wireOf),
       node: Int32Array.from(node),
       internal_ohmPerM: Float64Array.from(internal),
+      sheath: Float64Array.from(sheath),
       nodeCount,
       grounded,
       firstOfWire,

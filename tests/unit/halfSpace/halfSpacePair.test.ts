@@ -34,6 +34,7 @@ function segmentsOf(...ends: Ends[]): Segments {
     wire: new Int32Array(count),
     node: new Int32Array(2 * count),
     internal_ohmPerM: new Float64Array(2 * count),
+    sheath: new Float64Array(2 * count),
     nodeCount: 0,
     grounded: new Uint8Array(0),
     firstOfWire: new Int32Array(2),
