@@ -1,4 +1,55 @@
 export type * from "./contract.ts";
+export { antennaImpedance } from "./network/antennaImpedance.ts";
+export type { Chain } from "./network/Chain.ts";
+export { chainLoss_dB } from "./network/chainLoss_dB.ts";
+export { assessHarness, type HarnessPoint, type PairPoint } from "./network/harness/assessHarness.ts";
+export { type DelayHarnessRequest, delayHarness } from "./network/harness/delayHarness.ts";
+export { type DrivePoint, drivePoints } from "./network/harness/drivePoints.ts";
+export { equalVoltageHarness } from "./network/harness/equalVoltageHarness.ts";
+export type { HarnessDesign } from "./network/harness/HarnessDesign.ts";
+export {
+  type BaseReadout,
+  GROUND,
+  type Network,
+  type NetworkSolution,
+  type Part,
+  type PartEnd,
+  type PartReadout,
+} from "./network/harness/Network.ts";
+export { oddQuarters_m } from "./network/harness/oddQuarters_m.ts";
+export { type PhasedHarnessRequest, phasedHarness } from "./network/harness/phasedHarness.ts";
+export { solveNetwork } from "./network/harness/solveNetwork.ts";
+export type { Line } from "./network/line/Line.ts";
+export type { LineType, LossConstants, LossPoint } from "./network/line/LineType.ts";
+export { lineChain } from "./network/line/lineChain.ts";
+export { type LineReadout, lineReadout } from "./network/line/lineReadout.ts";
+export { lineTypes } from "./network/line/lineTypes.ts";
+export { lineWavelength_m } from "./network/line/lineWavelength_m.ts";
+export { lossWithSwr_dB } from "./network/line/lossWithSwr_dB.ts";
+export { makeLine } from "./network/line/makeLine.ts";
+export { matchedLoss_dB } from "./network/line/matchedLoss_dB.ts";
+export { swrAtRig } from "./network/line/swrAtRig.ts";
+export { analyseLadder, type LadderReadout, type SectionReadout } from "./network/match/analyseLadder.ts";
+export { assessMatch, type MatchReadout } from "./network/match/assessMatch.ts";
+export { designMatches, type MatchDesigns } from "./network/match/designMatches.ts";
+export type { FeedPoint } from "./network/match/FeedPoint.ts";
+export type { Ladder, Section } from "./network/match/Ladder.ts";
+export type { Match, MatchKind, PartQuality } from "./network/match/Match.ts";
+export type { MatchRequest } from "./network/match/MatchRequest.ts";
+export { type LTopology, matchLNetwork } from "./network/match/matchLNetwork.ts";
+export { type MatchAdvice, recommendMatch } from "./network/match/recommendMatch.ts";
+export { retrimFraction } from "./network/match/retrimFraction.ts";
+export type { Span } from "./network/match/spanBelow.ts";
+export { type RelayState, relayStates } from "./network/reversal/relayStates.ts";
+export { type ReversalLoad, type ReversalRequest, reversalLoads } from "./network/reversal/reversalLoads.ts";
+export { rigImpedance } from "./network/rigImpedance.ts";
+export { fromReflection } from "./network/smith/fromReflection.ts";
+export { matchPath, type PathStep } from "./network/smith/matchPath.ts";
+export { type MismatchReadout, mismatchReadout } from "./network/smith/mismatchReadout.ts";
+export { type SmithCircle, smithCircles } from "./network/smith/smithCircles.ts";
+export { toReflection } from "./network/smith/toReflection.ts";
+export { type ChokeAdvice, chokeAdvice } from "./network/stress/chokeAdvice.ts";
+export { type FeedStress, feedStress } from "./network/stress/feedStress.ts";
 export { bandAt } from "./plan/bandAt.ts";
 export { type AmateurBand, amateurBands } from "./plan/bands.ts";
 export { checkPlan } from "./plan/checkPlan.ts";

@@ -52,6 +52,6 @@ export function assessMatch(match: Match, request: MatchRequest): MatchReadout {
     worstSwr: Math.max(...curve.swr),
     worstLoss_dB: Math.max(...curve.loss_dB),
     ...(span && { span }),
-    isBandHeld: span !== undefined && span.openBelow && span.openAbove,
+    isBandHeld: curve.swr.every((s) => s <= swrLimit * (1 + 1e-9)),
   };
 }

@@ -1,3 +1,4 @@
+import { swr } from "../../readouts/swr.ts";
 import { failed, ok, type Problem, type Result } from "../../result.ts";
 import { assessMatch, type MatchReadout } from "./assessMatch.ts";
 import { checkMatchRequest } from "./checkMatchRequest.ts";
@@ -38,8 +39,8 @@ export function designMatches(candidate: MatchRequest): Result<MatchDesigns> {
     if (result.ok) found.push(...[result.value].flat());
     else for (const problem of result.problems) refused.push({ kind, problem });
   };
-  const ladder = [] as const;
-  take("none", ok({ kind: "none", name: "no match", ladder, promisedSwr: Number.NaN, notes: [] }));
+  const promisedSwr = swr(antenna.re, antenna.im, z0);
+  take("none", ok({ kind: "none", name: "no match", ladder: [], promisedSwr, notes: [] }));
   take("shunt-coil", matchShuntCoil(antenna, f, z0, quality));
   const sections = stock.flatMap((line) => ([1, 2] as const).map((parallel) => ({ line, parallel })));
   for (const { line, parallel } of sections) take("quarter-wave", matchQuarterWave(antenna, f, z0, line, parallel));
