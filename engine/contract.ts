@@ -99,6 +99,11 @@ export interface RadialField {
   readonly diameter_mm: number;
   /** 0: lying on the soil. Above 0: raised, and the element's base with it. Below 0: buried that deep. */
   readonly height_m: number;
+  /**
+   * Absent: `count` equal radials of `length_m`, evenly spread. Else as many as `count`, each with its own direction
+   * (counter-clockwise from the beam) and length; `length_m` is then what the preview takes for all of them.
+   */
+  readonly each?: readonly { readonly direction_deg: number; readonly length_m: number }[];
   /** Absent: bare. */
   readonly insulation?: { readonly diameter_mm: number; readonly relativePermittivity: number };
 }
@@ -120,6 +125,19 @@ export interface ElementPlan {
   readonly conductor: "copper" | "aluminium" | "perfect";
   readonly base: ElementBase;
   readonly radials: RadialField;
+  /** A rod driven into the soil under the base and joined to it; `length_m` in soil. Full-wave soil only. */
+  readonly stake?: { readonly length_m: number; readonly diameter_mm: number };
+}
+
+/** How the radial fields of neighbouring elements meet, where they are wires. */
+export interface FieldMeeting {
+  /**
+   * "overlap": each field runs on, insulated from the other where they cross. "stop": radials end short of the line midway
+   * between the elements. "bus": they end on a wire laid along that line.
+   */
+  readonly radials: "overlap" | "stop" | "bus";
+  /** A wire joins the bases. */
+  readonly bonded: boolean;
 }
 
 /** A saved plan may hold more (site, path, feed line, readings); these fields are what the solver needs. */
@@ -131,6 +149,8 @@ export interface Plan {
   readonly ground: Ground;
   readonly soilModel: SoilModel;
   readonly elements: readonly ElementPlan[];
+  /** Absent: overlapping, not bonded. */
+  readonly fields?: FieldMeeting;
 }
 
 export interface PlanSolution {

@@ -1,6 +1,7 @@
 import { wavelength_m } from "../units.ts";
 import { checkBase } from "./checkBase.ts";
 import { checkRadials } from "./checkRadials.ts";
+import { checkStake } from "./checkStake.ts";
 import type { Fields, Findings } from "./Findings.ts";
 import { limits } from "./limits.ts";
 import { checkSlimness, diameterRule } from "./thickness.ts";
@@ -54,5 +55,6 @@ export function checkElement(
   findings.choice(element, "conductor", where, `The conductor ${of}`, ["copper", "aluminium", "perfect"]);
   const fed = checkBase(findings, element, where, of);
   const radials = checkRadials(findings, element, where, of, wavelength);
+  checkStake(findings, element, where, of);
   return { index, id, fed, forward_m, left_m, diameter_mm, ...radials };
 }

@@ -1,6 +1,7 @@
 import type { Plan } from "../contract.ts";
 import { failed, ok, type Result } from "../result.ts";
 import { checkElement } from "./checkElement.ts";
+import { checkFields } from "./checkFields.ts";
 import { checkFormat } from "./checkFormat.ts";
 import { checkGround } from "./checkGround.ts";
 import { checkTogether } from "./checkTogether.ts";
@@ -37,6 +38,7 @@ export function checkPlanFields(findings: Findings, plan: Fields): void {
   const ground = checkGround(findings, plan);
   const soilModel = findings.choice(plan, "soilModel", "", "The soil model", ["screen", "full-wave"]);
 
+  checkFields(findings, plan);
   const elements = findings.list(plan.elements, "elements", "The list of elements");
   if (!elements) return;
   const { least, most } = limits.elements;

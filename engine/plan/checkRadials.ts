@@ -42,8 +42,48 @@ export function checkRadials(
     because: `buried ${limits.radialDepth_m} m to raised ${limits.radialHeight_wl} wavelength`,
   });
 
+  if (radials.each !== undefined) checkEach(findings, radials, path, of, wavelength, radialCount);
   if (radials.insulation !== undefined) checkInsulation(findings, radials, path, of, diameter_mm);
   return { radialCount, radialHeight_m };
+}
+
+function checkEach(
+  findings: Findings,
+  radials: Fields,
+  radialPath: string,
+  of: string,
+  wavelength: number | undefined,
+  count: number | undefined,
+): void {
+  const path = `${radialPath}.each`;
+  const each = findings.list(radials.each, path, `The list of single radials ${of}`);
+  if (!each) return;
+  if (count !== undefined && each.length !== count) {
+    findings.add(
+      "radial-count",
+      path,
+      `The radials ${of} are listed one by one, ${each.length} of them; the number of radials says ${count}.`,
+    );
+    return;
+  }
+  each.forEach((one, i) => {
+    const where = `${path}[${i}]`;
+    const name = `radial ${i + 1} ${of}`;
+    const held = findings.fields(one, where, `The ${name}`);
+    if (!held) return;
+    findings.number(held, "direction_deg", where, `The direction of ${name}`, {
+      least: -limits.direction_deg,
+      most: limits.direction_deg,
+      unit: "degrees",
+    });
+    const wl = limits.radial_wl;
+    findings.number(held, "length_m", where, `The length of ${name}`, {
+      ...(wavelength === undefined
+        ? { above: 0, most: limits.length_m }
+        : { least: wl.least * wavelength, most: Math.min(wl.most * wavelength, limits.length_m) }),
+      unit: "m",
+    });
+  });
 }
 
 function checkInsulation(

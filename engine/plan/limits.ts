@@ -27,6 +27,12 @@ export const limits = {
   /** The soil preview knows no height: up to here radials count as lying on the soil. */
   previewHeight_m: 0.05,
 
+  /** A radial laid by itself may point anywhere, once or twice round. */
+  direction_deg: 720,
+  /** A rod in the soil. */
+  stake_m: { least: 0.1, most: 2 },
+  stakeDiameter_mm: { least: 1, most: 60 },
+
   insulationDiameter_mm: 100,
   insulationPermittivity: { least: 1, most: 10 },
   soilPermittivity: { least: 1, most: 100 },

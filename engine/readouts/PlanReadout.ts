@@ -47,13 +47,17 @@ export interface PlanReadout {
   readonly path: Rung;
   /** Width between the −3 dB points of the azimuth cut around forward; null when it never falls that far. */
   readonly halfPowerWidth_deg: number | null;
-  /** Currents in those radials that are solved as wires. Absent: none are. */
+  /** Currents in radials that are solved as wires, and in what joins them. Absent: none are. */
   readonly radialCurrents?: readonly {
+    readonly kind: "radial" | "bus" | "bond";
+    /** The element a radial belongs to; the first of the two a bus or bond lies between. */
     readonly elementId: string;
-    /** From the hub outwards. */
+    /** Forward and left of the origin. */
+    readonly from_m: readonly [number, number];
+    readonly to_m: readonly [number, number];
+    /** Distances from `from_m`, and |I| there over the first fed base's. */
     readonly at_m: readonly number[];
-    /** For each radial, counter-clockwise as `radialDirections` has them: |I| at those places over the first fed base's. */
-    readonly relative: readonly (readonly number[])[];
+    readonly relative: readonly number[];
   }[];
   readonly notes: readonly Note[];
 }

@@ -28,7 +28,7 @@ export function readPlan(plan: Plan, request: ReadoutRequest): Result<PlanReadou
     angle_deg: Array.from({ length: 361 }, (_, i) => i - 180),
     gain_dBi: Array.from({ length: 361 }, (_, i) => gain(request.azimuthCutElevation_deg, i - 180)),
   };
-  const currents = radialCurrents(result.value.plan, solved);
+  const currents = radialCurrents(result.value.plan, result.value.laid, solved);
   return ok({
     ...feedReadout(result.value.plan, solved),
     efficiency: solved.radiatedPower_W / solved.inputPower_W,

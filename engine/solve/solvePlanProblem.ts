@@ -2,11 +2,11 @@ import type { Plan } from "../contract.ts";
 import { checkPlan } from "../plan/checkPlan.ts";
 import { failed, ok, type Result } from "../result.ts";
 import { checkWires } from "../wires/checkWires.ts";
-import { wiresFromPlan } from "../wires/wiresFromPlan.ts";
+import { type PlanWires, wiresFromPlan } from "../wires/wiresFromPlan.ts";
 import { solveTerminated, type Terminated } from "./solveTerminated.ts";
 
 /** Checks a plan, lays its wires, checks them, and solves. Shared by solvePlan and the readouts. */
-export function solvePlanProblem(candidate: Plan): Result<{ plan: Plan; solved: Terminated }> {
+export function solvePlanProblem(candidate: Plan): Result<{ plan: Plan; laid: PlanWires; solved: Terminated }> {
   const plan = checkPlan(candidate);
   if (!plan.ok) return plan;
   const laid = wiresFromPlan(plan.value);
@@ -15,5 +15,5 @@ export function solvePlanProblem(candidate: Plan): Result<{ plan: Plan; solved: 
   const problems = checkWires(problem);
   if (problems.length > 0) return failed(...problems);
   const solved = solveTerminated(problem);
-  return ok({ plan: plan.value, solved: { ...solved, notes: [...notes, ...solved.notes] } });
+  return ok({ plan: plan.value, laid: laid.value, solved: { ...solved, notes: [...notes, ...solved.notes] } });
 }

@@ -18,7 +18,10 @@ const FEWEST = { upright: 12, radial: 6 } as const;
 function count(length_m: number, radius_m: number, frequency_MHz: number, density: number, fewest: number): number {
   const wavelength_m = C0_mPerS / (frequency_MHz * 1e6);
   const most = Math.floor(length_m / (SHORTEST_SEGMENT_RADII * radius_m));
-  return Math.max(2, Math.min(most, Math.max(fewest, Math.ceil((density * length_m) / wavelength_m))));
+  return Math.max(
+    Math.min(2, fewest),
+    Math.min(most, Math.max(fewest, Math.ceil((density * length_m) / wavelength_m))),
+  );
 }
 
 /** How many segments an upright of a plan over soil is cut into. */
@@ -35,4 +38,9 @@ export function uprightSegments(
 export function radialSegments(length_m: number, radius_m: number, frequency_MHz: number, radials: number): number {
   const denser = Math.max(1, Math.min(3, MANY_RADIALS / Math.max(1, radials)));
   return count(length_m, radius_m, frequency_MHz, RADIAL_PER_WAVELENGTH * denser, FEWEST.radial);
+}
+
+/** How many segments a wire that joins radial fields is cut into: short pieces of a bus need few. */
+export function joiningSegments(length_m: number, radius_m: number, frequency_MHz: number): number {
+  return count(length_m, radius_m, frequency_MHz, 1.5 * RADIAL_PER_WAVELENGTH, 1);
 }

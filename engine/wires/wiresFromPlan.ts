@@ -1,9 +1,9 @@
 import type { ElementPlan, Plan, PortInput, RadialScreen, WireInput, WireProblem } from "../contract.ts";
 import { failed, type Note, ok, type Result } from "../result.ts";
 import { footing } from "./footing.ts";
+import { type LaidWire, layRadials } from "./layRadials.ts";
 import { modelObstacles } from "./modelObstacles.ts";
-import { radialSegments, uprightSegments } from "./planSegments.ts";
-import { radialDirections } from "./radialDirections.ts";
+import { joiningSegments, radialSegments, uprightSegments } from "./planSegments.ts";
 import { radialHeights } from "./radialHeights.ts";
 
 /** Conductivity [S/m]: annealed copper 5.8e7 (IACS), a usual aluminium alloy 3.5e7. */
@@ -14,6 +14,10 @@ const LEAD_SEGMENTS = 3;
 
 export interface PlanWires {
   readonly problem: WireProblem;
+  /** The radials and what joins them … */
+  readonly laid: readonly LaidWire[];
+  /** … as wires of the problem from this index on. */
+  readonly firstLaid: number;
   readonly notes: readonly Note[];
 }
 
@@ -56,17 +60,16 @@ export function wiresFromPlan(plan: Plan, mesh_MHz = plan.frequency_MHz): Result
   const ports: PortInput[] = [];
   const screens: RadialScreen[] = [];
   const notes: Note[] = [];
-  const laid = radialHeights(plan.elements);
+  const soil = plan.ground.kind === "soil";
+  const hubs = radialHeights(plan);
   plan.elements.forEach((element, i) => {
     const { radials, forward_m: x, left_m: y } = element;
     const foot = footing(plan, element);
-    const hub = foot === "wires" ? laid.height_m[i]! : 0;
+    const hub = foot === "wires" ? hubs.height_m[i]! : 0;
     // Over buried radials the base stays at the surface, with a lead down to their hub.
     const base = Math.max(0, hub);
     const radius_m = element.diameter_mm / 2000;
-    const radialRadius_m = radials.diameter_mm / 2000;
     const sigma = CONDUCTIVITY_SPerM[element.conductor];
-    const soil = plan.ground.kind === "soil";
     wires.push({
       id: element.id,
       from_m: [x, y, base],
@@ -77,36 +80,63 @@ export function wiresFromPlan(plan: Plan, mesh_MHz = plan.frequency_MHz): Result
     });
     ports.push({ id: element.id, wire: element.id, position: 0, termination: termination(element) });
     if (foot === "screen")
-      screens.push({ x_m: x, y_m: y, count: radials.count, length_m: radials.length_m, radius_m: radialRadius_m });
+      screens.push({
+        x_m: x,
+        y_m: y,
+        count: radials.count,
+        length_m: radials.length_m,
+        radius_m: radials.diameter_mm / 2000,
+      });
     if (foot !== "wires") return;
     if (hub < 0)
       wires.push({
         id: `${element.id} lead`,
         from_m: [x, y, 0],
         to_m: [x, y, hub],
-        radius_m: radialRadius_m,
         segments: LEAD_SEGMENTS,
-        ...(sigma !== undefined && { conductivity_SPerM: CONDUCTIVITY_SPerM.copper }),
+        ...radialWire(element),
       });
-    radialDirections(radials.count).forEach((angle, r) => {
+    if (soil && element.stake)
       wires.push({
-        id: `${element.id} radial ${r + 1}`,
+        id: `${element.id} stake`,
         from_m: [x, y, hub],
-        to_m: [x + radials.length_m * Math.cos(angle), y + radials.length_m * Math.sin(angle), hub],
-        radius_m: radialRadius_m,
-        ...(soil && {
-          segments: radialSegments(radials.length_m, radialRadius_m, mesh_MHz, radials.count),
-        }),
+        to_m: [x, y, -element.stake.length_m],
+        radius_m: element.stake.diameter_mm / 2000,
         ...(sigma !== undefined && { conductivity_SPerM: CONDUCTIVITY_SPerM.copper }),
       });
-    });
-    if (laid.lifted.includes(i))
+    if (hubs.lifted.includes(i))
       notes.push({
         code: "radials-lifted",
         message: `The radials of "${element.id}" cross another element's; they are taken to lie at ${(1000 * hub).toFixed(0)} mm, insulated from them.`,
         measured: hub,
       });
   });
+
+  const laid = layRadials(
+    plan,
+    plan.elements.map((element, i) => (footing(plan, element) === "wires" ? hubs.height_m[i] : undefined)),
+  );
+  const firstLaid = wires.length;
+  const counted = new Map<string, number>();
+  for (const { kind, element: i, from_m, to_m } of laid) {
+    const element = plan.elements[i]!;
+    const number = (counted.get(`${i} ${kind}`) ?? 0) + 1;
+    counted.set(`${i} ${kind}`, number);
+    const length_m = Math.hypot(to_m[0] - from_m[0], to_m[1] - from_m[1], to_m[2] - from_m[2]);
+    const wire = radialWire(element);
+    wires.push({
+      id: `${element.id} ${kind} ${number}`,
+      from_m,
+      to_m,
+      ...wire,
+      ...(soil && {
+        segments:
+          kind === "radial"
+            ? radialSegments(length_m, wire.radius_m, mesh_MHz, element.radials.count)
+            : joiningSegments(length_m, wire.radius_m, mesh_MHz),
+      }),
+    });
+  }
   return ok({
     problem: {
       frequency_Hz: plan.frequency_MHz * 1e6,
@@ -116,6 +146,26 @@ export function wiresFromPlan(plan: Plan, mesh_MHz = plan.frequency_MHz): Result
       wires,
       ports,
     },
+    laid,
+    firstLaid,
     notes,
   });
+}
+
+/** What the wires of an element's radial field are made of; bare copper unless the plan says otherwise. */
+function radialWire({
+  conductor,
+  radials,
+}: ElementPlan): Pick<WireInput, "radius_m" | "conductivity_SPerM" | "insulation"> {
+  const { insulation } = radials;
+  return {
+    radius_m: radials.diameter_mm / 2000,
+    ...(conductor !== "perfect" && { conductivity_SPerM: CONDUCTIVITY_SPerM.copper }),
+    ...(insulation && {
+      insulation: {
+        radius_m: insulation.diameter_mm / 2000,
+        relativePermittivity: insulation.relativePermittivity,
+      },
+    }),
+  };
 }

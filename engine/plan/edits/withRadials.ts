@@ -1,13 +1,18 @@
 import type { Plan, RadialField } from "../../contract.ts";
 import { withElement } from "./withElement.ts";
 
-/** What to change of a radial field; the rest stays. `insulation: null` strips it to bare wire. */
+/**
+ * What to change of a radial field; the rest stays. `insulation: null` strips it to bare wire. A new count or length makes
+ * radials equal that were laid one by one.
+ */
 export interface RadialChange {
   readonly count?: number;
   readonly length_m?: number;
   readonly diameter_mm?: number;
   readonly height_m?: number;
   readonly insulation?: RadialField["insulation"] | null;
+  /** Radials one by one, which sets the count and, to their mean, the length; null makes them equal again. */
+  readonly each?: RadialField["each"] | null;
 }
 
 /**
@@ -23,8 +28,18 @@ export function withRadials<P extends Plan>(plan: P, change: RadialChange, eleme
   };
 }
 
-function changed(radials: RadialField, { insulation, ...numbers }: RadialChange): RadialField {
-  const next = { ...radials, ...numbers };
+function changed(radials: RadialField, { insulation, each, ...numbers }: RadialChange): RadialField {
+  const { each: before, ...field } = radials;
+  const kept = each === undefined && numbers.count === undefined && numbers.length_m === undefined ? before : each;
+  const next: RadialField = {
+    ...field,
+    ...(kept && {
+      count: kept.length,
+      ...(kept.length > 0 && { length_m: kept.reduce((sum, one) => sum + one.length_m, 0) / kept.length }),
+      each: kept,
+    }),
+    ...numbers,
+  };
   if (insulation === undefined) return next;
   const { insulation: _, ...bare } = next;
   return insulation === null ? bare : { ...bare, insulation };

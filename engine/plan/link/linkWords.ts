@@ -8,4 +8,5 @@ export const linkWords: readonly string[] = [
   "aluminium base fed joined loaded open current magnitude phase_deg resistance_ohm reactance_ohm radials count length_m",
   "insulation site heading_deg ituRegion band label from_MHz to_MHz interest elevation_deg rearSector_deg",
   "azimuthCutElevation_deg pins name plan baseline remark driven reflector pin-1 pin-2 pin-3 pin-4",
+  "each direction_deg stake fields overlap stop bus bonded",
 ].flatMap((line) => line.split(" "));

@@ -153,9 +153,7 @@ export function PlanView(props: Props) {
         </g>
       ))}
 
-      {plan.elements.map((element) => (
-        <RadialsFromAbove key={element.id} frame={frame} heading_deg={heading} element={element} currents={currents} />
-      ))}
+      <RadialsFromAbove frame={frame} heading_deg={heading} plan={plan} currents={currents} />
 
       {driven && reflector && <Dimension frame={frame} heading={heading} driven={driven} reflector={reflector} />}
       {tail && <line className="yard-beam" x1={tail.x} y1={tail.y} x2={end.x} y2={end.y} />}

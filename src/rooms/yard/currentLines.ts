@@ -1,4 +1,4 @@
-import { type ElementPlan, type PlanReadout, radialDirections } from "../../../engine/index.ts";
+import type { PlanReadout } from "../../../engine/index.ts";
 import type { PlanFrame } from "./planFrame.ts";
 import { toSheet } from "./planFrame.ts";
 
@@ -16,35 +16,30 @@ const thickest_px = 4.5;
 const steps = 8;
 
 /** The largest current in any of the radials, relative to the first fed base's. */
-export function mostCurrent(fields: readonly RadialCurrents[]): number {
-  return Math.max(0, ...fields.flatMap((field) => field.relative.flat()));
+export function mostCurrent(wires: readonly RadialCurrents[]): number {
+  return wires.reduce((most, { relative }) => relative.reduce((a, b) => Math.max(a, b), most), 0);
 }
 
 /**
- * The radials of one element seen from above, drawn as wide as their current is strong: `most` gives the widest line,
+ * Radials, and what joins them, seen from above, drawn as wide as their current is strong: `most` gives the widest line,
  * nothing the thinnest. One path for each width.
  */
 export function currentLines(
   frame: PlanFrame,
   heading_deg: number,
-  element: ElementPlan,
-  { at_m, relative }: RadialCurrents,
+  wires: readonly RadialCurrents[],
   most: number,
 ): CurrentLine[] {
   const pieces: string[][] = Array.from({ length: steps + 1 }, () => []);
-  const azimuths = radialDirections(element.radials.count);
-  for (const [r, along] of relative.entries()) {
-    const azimuth = azimuths[r]!;
-    const points = at_m.map((out_m) =>
-      toSheet(
-        frame,
-        heading_deg,
-        element.forward_m + out_m * Math.cos(azimuth),
-        element.left_m + out_m * Math.sin(azimuth),
-      ),
-    );
+  for (const { from_m, to_m, at_m, relative } of wires) {
+    const points = at_m.map((out_m) => {
+      const part = out_m / at_m.at(-1)!;
+      const forward_m = from_m[0] + part * (to_m[0] - from_m[0]);
+      const left_m = from_m[1] + part * (to_m[1] - from_m[1]);
+      return toSheet(frame, heading_deg, forward_m, left_m);
+    });
     for (let i = 1; i < points.length; i++) {
-      const middle = (along[i - 1]! + along[i]!) / 2;
+      const middle = (relative[i - 1]! + relative[i]!) / 2;
       const step = Math.round((steps * middle) / most);
       const [a, b] = [points[i - 1]!, points[i]!];
       pieces[step]?.push(`M${a.x.toFixed(1)} ${a.y.toFixed(1)}L${b.x.toFixed(1)} ${b.y.toFixed(1)}`);
