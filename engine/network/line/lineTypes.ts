@@ -41,7 +41,7 @@ export const lineTypes: readonly LineType[] = [
     impedance_ohm: 50,
     velocityFactor: 0.78,
     loss: [per100ft(10, 1.0), per100ft(30, 2.0), per100ft(50, 2.3)],
-    source: `${COUNTY}; velocity factor read (${SHEET}, foam)`,
+    source: `${COUNTY}, where its 30 MHz entry is higher than losses of this law can be beside the other two; velocity factor read (${SHEET}, foam)`,
   },
   {
     id: "foam-6-50",
