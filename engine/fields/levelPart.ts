@@ -1,7 +1,7 @@
 import { expTable } from "../special/expTable.ts";
 import type { Segments } from "../wires/Segments.ts";
 import type { FieldPart } from "./FieldParts.ts";
-import { linearIntegral } from "./linearIntegral.ts";
+import { readStraight, straightIntegral } from "./straightIntegral.ts";
 
 const e = new Float64Array(2);
 const part = new Float64Array(2);
@@ -9,12 +9,21 @@ const part = new Float64Array(2);
 /**
  * Level segments: radials, in air or in soil. Direct and reflected ray have the same phase along the wire, so one integral
  * serves both, times a factor that depends on height and elevation alone and is formed once a height.
+ *
+ * @param overSoil whether what lies below z = 0 lies in soil
  */
-export function levelPart(segments: Segments, currents: Float64Array, k: number, chosen: readonly number[]): FieldPart {
-  const { start, tangent, length } = segments;
+export function levelPart(
+  segments: Segments,
+  currents: Float64Array,
+  k: number,
+  chosen: readonly number[],
+  overSoil: boolean,
+): FieldPart {
   const heights: number[] = [];
-  const heightOf = Int32Array.from(chosen, (s) => {
-    const z = start[3 * s + 2]!;
+  const lines = straightRuns(segments, chosen).map(([first, past]) =>
+    straightIntegral(segments, currents, k, first, past),
+  );
+  const heightOf = Int32Array.from(lines, ({ z_m: z }) => {
     const known = heights.findIndex((h) => Math.abs(h - z) < 1e-9);
     return known >= 0 ? known : heights.push(z) - 1;
   });
@@ -23,7 +32,7 @@ export function levelPart(segments: Segments, currents: Float64Array, k: number,
   return {
     setElevation({ sinA, gamma, sink }) {
       heights.forEach((z, h) => {
-        if (z < 0) {
+        if (overSoil && z < 0) {
           // In soil: what passes through the surface, e^{jkwz} (1 − Γ_v) and e^{jkwz} (1 + Γ_h).
           expTable(e, 0, k * z * sink[0]!);
           const decay = Math.exp(-k * z * sink[1]!);
@@ -45,23 +54,40 @@ export function levelPart(segments: Segments, currents: Float64Array, k: number,
       });
     },
     add(sum, { cosA, sinA, cosP, sinP }) {
-      for (let i = 0; i < chosen.length; i++) {
-        const s = chosen[i]!;
-        const tx = tangent[3 * s]!;
-        const ty = tangent[3 * s + 1]!;
-        const L = length[s]!;
-        const along = tx * cosP + ty * sinP;
-        const psi = 0.5 * k * L * cosA * along;
-        const phase = k * cosA * (start[3 * s]! * cosP + start[3 * s + 1]! * sinP) + psi;
-        linearIntegral(part, currents, 4 * s, L, phase, psi);
+      for (let i = 0; i < lines.length; i++) {
+        const line = lines[i]!;
+        const along = line.tx * cosP + line.ty * sinP;
+        readStraight(part, line, cosA * along);
+        expTable(e, 0, k * cosA * (line.x_m * cosP + line.y_m * sinP));
+        const re = part[0]! * e[0]! - part[1]! * e[1]!;
+        const im = part[0]! * e[1]! + part[1]! * e[0]!;
         const h = 4 * heightOf[i]!;
         const theta = sinA * along;
-        const phi = ty * cosP - tx * sinP;
-        sum[0]! += theta * (factor[h]! * part[0]! - factor[h + 1]! * part[1]!);
-        sum[1]! += theta * (factor[h]! * part[1]! + factor[h + 1]! * part[0]!);
-        sum[2]! += phi * (factor[h + 2]! * part[0]! - factor[h + 3]! * part[1]!);
-        sum[3]! += phi * (factor[h + 2]! * part[1]! + factor[h + 3]! * part[0]!);
+        const phi = line.ty * cosP - line.tx * sinP;
+        sum[0]! += theta * (factor[h]! * re - factor[h + 1]! * im);
+        sum[1]! += theta * (factor[h]! * im + factor[h + 1]! * re);
+        sum[2]! += phi * (factor[h + 2]! * re - factor[h + 3]! * im);
+        sum[3]! += phi * (factor[h + 2]! * im + factor[h + 3]! * re);
       }
     },
   };
+}
+
+/** Segments that follow one another in one straight line, as [first, past] pairs. `chosen` ascends. */
+function straightRuns({ start, tangent, length }: Segments, chosen: readonly number[]): [number, number][] {
+  const runs: [number, number][] = [];
+  for (const s of chosen) {
+    const run = runs.at(-1);
+    const goesOn =
+      run !== undefined &&
+      run[1] === s &&
+      [0, 1, 2].every((c) => {
+        const before = 3 * (s - 1) + c;
+        const joint = start[before]! + length[s - 1]! * tangent[before]! - start[3 * s + c]!;
+        return Math.abs(joint) < 1e-9 && Math.abs(tangent[before]! - tangent[3 * s + c]!) < 1e-12;
+      });
+    if (goesOn) run[1] = s + 1;
+    else runs.push([s, s + 1]);
+  }
+  return runs;
 }

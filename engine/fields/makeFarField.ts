@@ -40,7 +40,7 @@ export function makeFarField(segments: Segments, currents: Float64Array, k: numb
   }
   const parts: FieldPart[] = [];
   if (upright.length > 0) parts.push(uprightPart(segments, currents, k, upright));
-  if (level.length > 0) parts.push(levelPart(segments, currents, k, level));
+  if (level.length > 0) parts.push(levelPart(segments, currents, k, level, soil !== undefined));
   if (sloping.length > 0) parts.push(slopingPart(segments, currents, k, sloping));
   if (soil && buried.length > 0) parts.push(buriedPart(segments, currents, k, buried, soil.epsRe, soil.epsIm));
 

@@ -62,6 +62,16 @@ describe("radials of two elements", { timeout: 60_000 }, () => {
     }
   });
 
+  test("cut or not, a radial keeps its direction, on the side it was laid", () => {
+    // To the left only: a line midway seen the wrong way round would turn them over.
+    const left = [20, 50, 80, 110, 140, 170].map((direction_deg) => ({ direction_deg, length_m: 6 }));
+    for (const wire of laid(withFields(withRadials(pair, { each: left }), { radials: "bus" }))) {
+      if (wire.kind !== "radial") continue;
+      const turned = (180 / Math.PI) * Math.atan2(wire.to_m[1] - wire.from_m[1], wire.to_m[0] - wire.from_m[0]);
+      expect(Math.min(...left.map((one) => Math.abs(one.direction_deg - turned)))).toBeLessThan(0.5);
+    }
+  });
+
   test("a bond joins the bases, and the bus where it crosses it", () => {
     const [alone] = laid(meeting("overlap", true)).filter((wire) => wire.kind === "bond");
     expect(length(alone!)).toBeCloseTo(Math.abs(pair.elements[0]!.forward_m - pair.elements[1]!.forward_m), 12);
