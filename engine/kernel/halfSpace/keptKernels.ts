@@ -31,8 +31,7 @@ export interface Burial {
 /**
  * The kernels of wires in soil for a soil and a frequency, built when first asked for (some 40 ms a depth) and kept.
  *
- * @param reach_m   largest distance between a wire and another, or its image [m]
- * @param aboveUp_m height of the tallest wire in air [m]
+ * @param reach_m largest distance between a wire and another, or its image [m]
  */
 export function keptKernels(
   frequency_Hz: number,

@@ -4,7 +4,9 @@ import { readSeries } from "./readSeries.ts";
 /**
  * Evaluates S_k e^{+jk0 R} at one point by the series of the rectangle it lies in.
  *
- * Points a little outside rMin..rMax or above zetaMax are extrapolated by the nearest rectangle.
+ * Nearer than the innermost rectangles, S is that of the point in the same direction at their inner edge: it changes there
+ * by |k1| R of itself, while a series carried inwards would swell. Points a little beyond rMax or above zetaMax are
+ * extrapolated by the nearest rectangle.
  *
  * @param out 8 numbers, written: Re, Im of S1..S4 times e^{+jk0 R} [1/m]
  */
@@ -13,6 +15,12 @@ export function readPatches(out: Float64Array, patches: KernelPatches, rho: numb
   let far = rMax;
   let o = 0;
   const size = Math.max(rho, zeta);
+  const innermost = rMax * 2 ** -octaves;
+  if (size < innermost) {
+    const outwards = size > 0 ? innermost / size : 0;
+    rho *= outwards;
+    zeta = size > 0 ? zeta * outwards : innermost;
+  }
   while (size < 0.5 * far && o < octaves - 1) {
     far *= 0.5;
     o++;
