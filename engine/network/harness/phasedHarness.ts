@@ -51,7 +51,7 @@ export function phasedHarness(request: PhasedHarnessRequest): Result<HarnessDesi
   const { impedance_ohm, frequency_MHz, ratio, lengths_m, line, phasing, straight = 1, delay } = request;
   const findings = checkPair(impedance_ohm, ratio, frequency_MHz);
   for (const [i, length] of lengths_m.entries())
-    checkNumber(findings, "lengths_m", `${i}`, `The length of line ${i + 1}`, length, { least: 0, unit: "m" });
+    checkNumber(findings, "lengths_m", i, `The length of line ${i + 1}`, length, { least: 0, unit: "m" });
   for (const key of ["coilQ", "capacitorQ"] as const)
     if (request[key] !== undefined)
       checkNumber(findings, "", key, key === "coilQ" ? "The Q of coils" : "The Q of capacitors", request[key], {

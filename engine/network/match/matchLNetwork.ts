@@ -22,7 +22,8 @@ interface Arms {
  * Across at the rig (needs R ≤ Z₀): total series reactance X = ±√(R(Z₀ − R)), part across B = X/(Z₀R).
  * Across at the antenna (needs G ≤ 1/Z₀): total susceptance B = ±√(G(1/Z₀ − G)), part in series X = B Z₀/G.
  *
- * A part that comes out as zero is left out, and counts as either kind.
+ * A part that comes out as zero is left out; it counts as a coil in series or a capacitor across. With both at zero the
+ * antenna is matched already, and that is refused as well.
  * Source: matching by lumped elements, any textbook (Pozar, section 5.1, from memory).
  */
 export function matchLNetwork(
@@ -41,11 +42,9 @@ export function matchLNetwork(
       kinds.map((shunt): LTopology => {
         const name = `L network: ${series} in series, ${shunt} across at the ${shuntAt}'s side`;
         const arms = found[shuntAt].find(
-          ({ x_ohm, b_S }) =>
-            (isZero(x_ohm / wanted_ohm) || x_ohm > 0 === (series === "coil")) &&
-            (isZero(b_S * wanted_ohm) || b_S > 0 === (shunt === "capacitor")),
+          (one) => seriesKind(one, wanted_ohm) === series && shuntKind(one, wanted_ohm) === shunt,
         );
-        if (!arms)
+        if (!arms || isNothing(arms, wanted_ohm))
           return { shuntAt, series, shunt, match: refuse(name, shuntAt, antenna_ohm.re, 1 / g, wanted_ohm, found) };
         const inSeries = partFor.series(arms.x_ohm, frequency_MHz, wanted_ohm, quality);
         const across = partFor.shunt(arms.b_S, frequency_MHz, wanted_ohm, quality);
@@ -56,7 +55,11 @@ export function matchLNetwork(
   );
 }
 
-const isZero = (relative: number) => Math.abs(relative) < 1e-9;
+const ROUNDING = 1e-9;
+const seriesKind = ({ x_ohm }: Arms, z0: number) => (x_ohm < -ROUNDING * z0 ? "capacitor" : "coil");
+const shuntKind = ({ b_S }: Arms, z0: number) => (b_S * z0 < -ROUNDING ? "coil" : "capacitor");
+const isNothing = ({ x_ohm, b_S }: Arms, z0: number) =>
+  Math.abs(x_ohm) < ROUNDING * z0 && Math.abs(b_S) * z0 < ROUNDING;
 
 function shuntAtRig({ re: r, im: x }: Complex, z0: number): readonly Arms[] {
   if (r > z0) return [];
@@ -80,11 +83,19 @@ function refuse(
   z0: number,
   found: Record<"rig" | "antenna", readonly Arms[]>,
 ): Result<Match> {
-  const because =
-    found[shuntAt].length > 0
-      ? `the arms that match are ${found[shuntAt].map(({ x_ohm, b_S }) => `${x_ohm > 0 ? "a coil" : "a capacitor"} in series with ${b_S > 0 ? "a capacitor" : "a coil"} across`).join(" or ")}`
+  const arms = found[shuntAt];
+  const because = arms.some((one) => isNothing(one, z0))
+    ? `the antenna shows ${z0} ohm without it`
+    : arms.length > 0
+      ? `the arms that match are ${arms.map((one) => inWords(one, z0)).join(" or ")}`
       : shuntAt === "rig"
         ? `the resistance is ${r.toFixed(1)} ohm and must be at most ${z0} ohm`
         : `the parallel resistance is ${parallel.toFixed(1)} ohm and must be at least ${z0} ohm`;
   return failed({ code: "no-match", where: "feed", message: `No ${name}: ${because}.` });
+}
+
+function inWords(one: Arms, z0: number): string {
+  const nothingAcross = Math.abs(one.b_S) * z0 < ROUNDING;
+  const across = nothingAcross ? "nothing" : `${(1 / Math.abs(one.b_S)).toFixed(1)} ohm of ${shuntKind(one, z0)}`;
+  return `${Math.abs(one.x_ohm).toFixed(1)} ohm of ${seriesKind(one, z0)} in series with ${across} across`;
 }

@@ -51,7 +51,7 @@ export function reversalLoads(request: ReversalRequest): Result<readonly Reversa
     );
   checkNumber(findings, "", "design_MHz", "The design frequency", design_MHz, { above: 0, unit: "MHz" });
   for (const [i, f] of band_MHz.entries())
-    checkNumber(findings, "band_MHz", `${i}`, `Frequency ${i + 1}`, f, { above: 0, unit: "MHz" });
+    checkNumber(findings, "band_MHz", i, `Frequency ${i + 1}`, f, { above: 0, unit: "MHz" });
   if (coilQ !== undefined) checkNumber(findings, "", "coilQ", "The Q of the coil", coilQ, { above: 0 });
   if (capacitorQ !== undefined)
     checkNumber(findings, "", "capacitorQ", "The Q of the capacitor", capacitorQ, { above: 0 });
