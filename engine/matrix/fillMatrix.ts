@@ -3,6 +3,7 @@ import { EPS0_FPerM, MU0_HPerM } from "../constants.ts";
 import { PAIR_SIZE, type PairKernel } from "../kernel/PairKernel.ts";
 import type { Segments } from "../wires/Segments.ts";
 import type { BlockStore } from "./BlockStore.ts";
+import type { Symmetry } from "./Symmetry.ts";
 import { wireCutKeys, wirePairKey } from "./wirePairKey.ts";
 
 const single = new Float64Array(PAIR_SIZE);
@@ -17,8 +18,11 @@ const single = new Float64Array(PAIR_SIZE);
  * symmetric but for the order in which sums are rounded. With a store, pairs of wires of the same geometry are integrated once, in this
  * matrix and in later ones: a ring of N radials costs N/2 + 1 blocks, and a change of one upright only its own.
  *
+ * With a symmetry the matrix is that of its classes, Z_ab = Σ_i∈a Σ_j∈b w_i w_j Z_ij, and of the pairs of wires that are
+ * carried into each other only one is looked at.
+ *
  * @param store blocks kept for this kernel; absent: nothing is kept, which is quickest for a few unlike wires
- * @returns N × N complex, row-major, interleaved [ohm]
+ * @returns N × N complex, row-major, interleaved [ohm]; N classes where there is a symmetry
  */
 export function fillMatrix(
   segments: Segments,
@@ -26,10 +30,13 @@ export function fillMatrix(
   frequency_Hz: number,
   kernel: PairKernel,
   store?: BlockStore,
+  symmetry?: Symmetry | null,
 ): Float64Array {
-  const N = basis.count;
+  const N = symmetry?.count ?? basis.count;
   const Z = new Float64Array(2 * N * N);
-  const add = scatterer(Z, segments, basis, frequency_Hz);
+  const add = symmetry
+    ? scatterer(Z, N, segments, basis, frequency_Hz, symmetry.classOf, symmetry.weight)
+    : scatterer(Z, N, segments, basis, frequency_Hz);
   const { firstOfWire } = segments;
   const wires = firstOfWire.length - 1;
   const keys = store ? wireCutKeys(segments) : [];
@@ -38,13 +45,15 @@ export function fillMatrix(
     const a0 = firstOfWire[a]!;
     const a1 = firstOfWire[a + 1]!;
     for (let b = 0; b <= a; b++) {
+      const times = symmetry ? timesMet(symmetry.images, wires, a, b) : 1;
+      if (times === 0) continue;
       const b0 = firstOfWire[b]!;
       const b1 = firstOfWire[b + 1]!;
       if (!store) {
         for (let s = a0; s < a1; s++)
           for (let t = b0; t < (a === b ? s + 1 : b1); t++) {
             kernel(single, 0, segments, s, t);
-            add(s, t, single, 0, false);
+            add(s, t, single, 0, false, times);
           }
         continue;
       }
@@ -67,22 +76,43 @@ export function fillMatrix(
         for (let t = b0; t < (a === b ? s + 1 : b1); t++) {
           const row = swapped ? t - b0 : s - a0;
           const column = swapped ? s - a0 : t - b0;
-          add(s, t, block, PAIR_SIZE * (row * width + column), swapped);
+          add(s, t, block, PAIR_SIZE * (row * width + column), swapped, times);
         }
     }
   }
   return Z;
 }
 
+/** How many pairs of wires a pair is carried into, or 0 where a pair looked at before is one of them. */
+function timesMet(images: readonly Int32Array[], wires: number, a: number, b: number): number {
+  const own = a * wires + b;
+  let fixed = 0;
+  for (const image of images) {
+    const p = image[a]!;
+    const q = image[b]!;
+    const other = p > q ? p * wires + q : q * wires + p;
+    if (other < own) return 0;
+    if (other === own) fixed++;
+  }
+  return images.length / fixed;
+}
+
 /** Hands the moments of one pair of segments to the basis functions that have a ramp on each. */
-function scatterer(Z: Float64Array, segments: Segments, basis: Basis, frequency_Hz: number) {
-  const N = basis.count;
+function scatterer(
+  Z: Float64Array,
+  N: number,
+  segments: Segments,
+  basis: Basis,
+  frequency_Hz: number,
+  classOf?: Int32Array,
+  weight?: Float64Array,
+) {
   const omega = 2 * Math.PI * frequency_Hz;
   const vector = (omega * MU0_HPerM) / (4 * Math.PI);
   const scalar = 1 / (4 * Math.PI * omega * EPS0_FPerM);
   const { length, internal_ohmPerM, sheath } = segments;
   const { halfBasis, halfEnd, halfSign, halvesOf, firstHalf } = basis;
-  return (s: number, t: number, m: Float64Array, at: number, swapped: boolean) => {
+  return (s: number, t: number, m: Float64Array, at: number, swapped: boolean, times: number) => {
     const v00 = m[at]!;
     const v10 = m[at + (swapped ? 2 : 1)]!;
     const v01 = m[at + (swapped ? 1 : 2)]!;
@@ -118,8 +148,16 @@ function scatterer(Z: Float64Array, segments: Segments, basis: Basis, frequency_
           zr += slopes * sheath[2 * s + 1]!;
           zi -= slopes * sheath[2 * s]!;
         }
-        const i = halfBasis[hs]!;
-        const j = halfBasis[ht]!;
+        let i = halfBasis[hs]!;
+        let j = halfBasis[ht]!;
+        if (classOf && weight) {
+          const w = times * weight[i]! * weight[j]!;
+          i = classOf[i]!;
+          j = classOf[j]!;
+          if (i < 0 || j < 0) continue;
+          zr *= w;
+          zi *= w;
+        }
         Z[2 * (i * N + j)]! += zr;
         Z[2 * (i * N + j) + 1]! += zi;
         if (s !== t) {

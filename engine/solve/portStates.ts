@@ -6,6 +6,8 @@ import type { PortInput, WireInput, WireProblem } from "../contract.ts";
 import { surroundings } from "../kernel/surroundings.ts";
 import { solveSymmetric } from "../linalg/solveSymmetric.ts";
 import { fillMatrix } from "../matrix/fillMatrix.ts";
+import { findSymmetry } from "../matrix/findSymmetry.ts";
+import { fromClasses, toClasses } from "../matrix/symmetryClasses.ts";
 import { imagesCurrents } from "../wires/imagesCurrents.ts";
 import { joinWires } from "../wires/joinWires.ts";
 import type { Segments } from "../wires/Segments.ts";
@@ -30,7 +32,8 @@ export interface PortStates {
 }
 
 /**
- * Solves the wires once for every gap: Z x = p for each port vector p, and Y = pᵀ x.
+ * Solves the wires once for every gap: Z x = p for each port vector p, and Y = pᵀ x. Where wires and ports have a symmetry,
+ * for the currents that have it too, which are all that the ports drive.
  * In the soil preview ("screen") the currents are those over a perfect ground.
  */
 export function portStates(problem: WireProblem, wires: readonly WireInput[], ports: readonly PortInput[]): PortStates {
@@ -46,12 +49,17 @@ export function portStates(problem: WireProblem, wires: readonly WireInput[], po
     soilAround(problem),
   );
   const basis = buildBasis(segments);
-  const N = basis.count;
   const { kernel, store } = surroundings(problem, reach(segments));
-  const Z = fillMatrix(segments, basis, frequency_Hz, kernel, store);
   const p = portVectors(segments, basis, portEnd);
   const P = ports.length;
-  const { x, residual } = solveSymmetric(Z, N, p, P);
+  const symmetry = findSymmetry(segments, basis, p, portEnd);
+  const Z = fillMatrix(segments, basis, frequency_Hz, kernel, store, symmetry);
+  const solved = symmetry
+    ? solveSymmetric(Z, symmetry.count, toClasses(p, P, symmetry), P)
+    : solveSymmetric(Z, basis.count, p, P);
+  const x = symmetry ? fromClasses(solved.x, P, symmetry) : solved.x;
+  const { residual } = solved;
+  const N = basis.count;
 
   const admittance = new Float64Array(2 * P * P);
   for (let i = 0; i < P; i++)
