@@ -30,6 +30,7 @@ export function App({ makeWorker }: Props) {
     return () => started.stop();
   }, [makeWorker]);
 
+  const retry = useCallback(() => follower.current?.retry(), []);
   const chooser = useRef<HTMLInputElement>(null);
   const chooseFile = useCallback(() => chooser.current?.click(), []);
   usePageKeys(chooseFile);
@@ -38,7 +39,7 @@ export function App({ makeWorker }: Props) {
     <>
       <TopBar onOpenFile={chooseFile} />
       <main className="page">
-        <Headline onRetry={() => follower.current?.retry()} />
+        <Headline onRetry={retry} />
         <div className="rooms">
           <Room name="Yard" place="yard" aside="drag the masts, tips and arrow">
             <Yard />

@@ -9,6 +9,7 @@ import { MarkText } from "./MarkText.tsx";
 import { markPath } from "./markPath.ts";
 import { RearHatch } from "./RearHatch.tsx";
 import { readCut } from "./readCut.ts";
+import { SheetLines } from "./SheetLines.tsx";
 import { TraceLabels } from "./TraceLabels.tsx";
 import { TraceLines } from "./TraceLines.tsx";
 import { type Spot, washPath } from "./tracePath.ts";
@@ -71,12 +72,7 @@ export function AzimuthDrawing(p: Props) {
       {sheet.rear.map((d) => (
         <path key={d} className="ac-rear" d={d} fill={`url(#${p.hatch})`} />
       ))}
-      {sheet.rules.map((r) => (
-        <path key={r.id} className="tr-grid" d={r.d} />
-      ))}
-      {sheet.spokes.map((r) => (
-        <path key={r.id} className="tr-spoke" d={r.d} />
-      ))}
+      <SheetLines rules={sheet.rules} spokes={sheet.spokes} />
       <path className="ac-beam" d={sheet.beam} />
       {live?.role === "live" && (
         <path className="tr-wash" d={washPath(live.points, isPolar ? () => hub : ([x]) => [x, hub[1]])} />
@@ -87,8 +83,9 @@ export function AzimuthDrawing(p: Props) {
         className="tr-marker"
         d={`M${foot[0].toFixed(1)},${foot[1].toFixed(1)}L${end[0].toFixed(1)},${end[1].toFixed(1)}`}
       />
-      {worstAt.map(([x, y]) => (
-        <path key={x} className="ac-worst" d={`M${x.toFixed(1)},${y.toFixed(1)}m0,-6l6,10h-12Z`} />
+      {worstAt.map(([x, y], i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: one or two marks that only move
+        <path key={i} className="ac-worst" d={`M${x.toFixed(1)},${y.toFixed(1)}m0,-6l6,10h-12Z`} />
       ))}
       <TraceLabels drawn={drawn} />
       {traces.toReversed().map((t) => {

@@ -4,11 +4,13 @@ import type { DesignTrace } from "./DesignTrace.ts";
 import { drawTraces } from "./drawTraces.ts";
 import type { CutForm, ElevationLayout } from "./elevationLayout.ts";
 import { elevationMarks } from "./elevationMarks.ts";
+import { fitMarks } from "./fitMarks.ts";
 import { MarkText } from "./MarkText.tsx";
 import { markPath } from "./markPath.ts";
 import { type Mast, mastLines } from "./mastLines.ts";
 import type { PathBand } from "./PathBand.ts";
 import { readCut } from "./readCut.ts";
+import { SheetLines } from "./SheetLines.tsx";
 import { TraceLabels } from "./TraceLabels.tsx";
 import { TraceLines } from "./TraceLines.tsx";
 import { washPath } from "./tracePath.ts";
@@ -39,29 +41,33 @@ export function ElevationDrawing(p: Props) {
     () => (isPolar ? mastLines(p.masts, hub, Math.min(30, reach * 0.16), reach * 0.3) : []),
     [p.masts, isPolar, hub, reach],
   );
-  const sheet = useMemo(() => {
+  const sheet = useMemo(
+    () => elevationMarks({ layout, form, stretched, outer_dBi, text_px, heading_deg, path }),
+    [layout, form, stretched, outer_dBi, text_px, heading_deg, path],
+  );
+  const { marks, keepOut } = useMemo(() => {
     const taken = masts.map(({ tip, foot }) => ({
       x: tip[0] - 5,
       y: tip[1] - 5,
       width: 10,
       height: foot[1] - tip[1] + 5,
     }));
-    return elevationMarks({ layout, form, stretched, outer_dBi, text_px, heading_deg, path, taken });
-  }, [layout, form, stretched, outer_dBi, text_px, heading_deg, path, masts]);
+    return fitMarks(sheet.marks, text_px, layout.width, taken);
+  }, [sheet, text_px, layout, masts]);
   const drawn = useMemo(
     () =>
       drawTraces(
         traces.flatMap((t) => (t.readout ? [{ ...t, points: cutPoints(t.readout.elevationCut, layout.point) }] : [])),
         {
           text_px,
-          keepOut: sheet.keepOut,
+          keepOut,
           frame: { x: 2, y: 2, width: layout.width - 4, height: layout.ground_y - 4 },
           hub: layout.hub,
           liveFirst,
           pinFirst,
         },
       ),
-    [traces, layout, text_px, sheet],
+    [traces, layout, text_px, keepOut],
   );
   const live = drawn.at(-1);
   const foot = layout.point(p.marker_deg, outer_dBi - 1000);
@@ -72,12 +78,7 @@ export function ElevationDrawing(p: Props) {
       {sheet.wedges.map((d, i) => (
         <path key={d} className="tr-path" d={d} opacity={i === 0 ? 1 : 0.5} />
       ))}
-      {sheet.rules.map((r) => (
-        <path key={r.id} className="tr-grid" d={r.d} />
-      ))}
-      {sheet.spokes.map((r) => (
-        <path key={r.id} className="tr-spoke" d={r.d} />
-      ))}
+      <SheetLines rules={sheet.rules} spokes={sheet.spokes} />
       <path
         className="tr-axis"
         d={`M${isPolar ? hub[0] - reach - 2 * text_px : plot.x},${ground_y}H${isPolar ? hub[0] + reach + 2 * text_px : plot.x + plot.width}`}
@@ -92,7 +93,7 @@ export function ElevationDrawing(p: Props) {
         <path className="tr-wash" d={washPath(live.points, isPolar ? () => hub : ([x]) => [x, ground_y])} />
       )}
       <TraceLines drawn={drawn} />
-      <MarkText marks={sheet.marks} />
+      <MarkText marks={marks} />
       <path
         className="tr-marker"
         d={`M${foot[0].toFixed(1)},${foot[1].toFixed(1)}L${end[0].toFixed(1)},${end[1].toFixed(1)}`}

@@ -2,7 +2,7 @@ import { memo } from "react";
 import type { PlanReadout } from "../../engine/index.ts";
 import { staleWords } from "./ChartFrame.tsx";
 import { figure, signedFigure } from "./figure.ts";
-import { LadderTrack } from "./LadderTrack.tsx";
+import { LadderRung } from "./LadderRung.tsx";
 import { ladderRows } from "./ladderRows.ts";
 import { ladderScale } from "./ladderScale.ts";
 import type { PathBand } from "./PathBand.ts";
@@ -59,20 +59,19 @@ export const Ladder = memo(function Ladder(p: Props) {
         </thead>
         <tbody>
           {rows.map((r) => (
-            <tr key={r.elevation_deg} className={r.carriesPath ? "ld-row ld-row-path" : "ld-row"}>
-              <th scope="row" className="ld-angle">
-                {r.elevation_deg}°{r.carriesPath && <span className="ld-carries">path</span>}
-              </th>
-              <td>
-                <span className="visually-hidden">
-                  {hasBaseline && `${p.baselineName} ${figure(r.baseline_dBi, 1)} dBi, `}now {figure(r.now_dBi, 1)} dBi
-                </span>
-                <LadderTrack row={r} scale={scale} />
-              </td>
-              <td className="ld-gain">{hasBaseline ? signedFigure(r.difference_dB, 1) : figure(r.now_dBi, 1)}</td>
-              <td className="ld-back">{figure(r.frontToBack_dB, 1)}</td>
-              <td className="ld-back">{figure(r.frontToRear_dB, 1)}</td>
-            </tr>
+            <LadderRung
+              key={r.elevation_deg}
+              elevation_deg={r.elevation_deg}
+              carriesPath={r.carriesPath}
+              baselineName={p.baselineName}
+              now={figure(r.now_dBi, 1)}
+              baseline={figure(r.baseline_dBi, 1)}
+              gain={hasBaseline ? signedFigure(r.difference_dB, 1) : figure(r.now_dBi, 1)}
+              back={figure(r.frontToBack_dB, 1)}
+              rear={figure(r.frontToRear_dB, 1)}
+              now_percent={percent(scale.place(r.now_dBi))}
+              baseline_percent={percent(scale.place(r.baseline_dBi))}
+            />
           ))}
         </tbody>
       </table>
@@ -80,6 +79,9 @@ export const Ladder = memo(function Ladder(p: Props) {
     </div>
   );
 });
+
+/** To a tenth: finer than a pixel of the track. */
+const percent = (place: number) => Math.round(place * 1000) / 10;
 
 function emptyRows(rungs_deg: readonly number[], path: PathBand) {
   const none = Number.NaN;

@@ -1,3 +1,4 @@
+import { memo } from "react";
 import { markPath } from "./markPath.ts";
 import { traceClass } from "./traceClass.ts";
 import "./TraceKey.css";
@@ -17,17 +18,23 @@ export function TraceKey({ where, entries }: { readonly where: string; readonly 
     <div className="tk">
       <div className="tk-where">{where}</div>
       <ul className="tk-list">
-        {entries.map((e) => (
-          <li key={e.id} className="tk-row">
-            <svg width="34" height="14" aria-hidden="true">
-              <path className={traceClass(e)} d="M0,7H34" />
-              <path className={`tr-mark tr-mark-${e.role}`} d={markPath(e, [17, 7])} />
-            </svg>
-            <span className={e.role === "live" ? "tk-name tk-live" : "tk-name"}>{e.name}</span>
-            <span className={e.role === "live" ? "tk-value tk-live" : "tk-value"}>{e.value}</span>
-          </li>
+        {entries.map(({ id, name, role, style, value }) => (
+          <KeyRow key={id} name={name} role={role} style={style} value={value} />
         ))}
       </ul>
     </div>
   );
 }
+
+const KeyRow = memo(function KeyRow(e: Omit<Entry, "id">) {
+  return (
+    <li className="tk-row">
+      <svg width="34" height="14" aria-hidden="true">
+        <path className={traceClass(e)} d="M0,7H34" />
+        <path className={`tr-mark tr-mark-${e.role}`} d={markPath(e, [17, 7])} />
+      </svg>
+      <span className={e.role === "live" ? "tk-name tk-live" : "tk-name"}>{e.name}</span>
+      <span className={e.role === "live" ? "tk-value tk-live" : "tk-value"}>{e.value}</span>
+    </li>
+  );
+});

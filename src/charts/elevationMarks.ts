@@ -3,11 +3,9 @@ import type { CutForm, ElevationLayout } from "./elevationLayout.ts";
 import { elevationMap } from "./elevationMap.ts";
 import { elevationTicks } from "./elevationTicks.ts";
 import { figure } from "./figure.ts";
-import { fitMarks } from "./fitMarks.ts";
 import { floor_dBi, ringLevels } from "./gainScale.ts";
 import type { Mark } from "./Mark.ts";
 import type { PathBand } from "./PathBand.ts";
-import type { Box } from "./placeLabels.ts";
 import { polarPoint } from "./polarPoint.ts";
 import { slicePath } from "./slicePath.ts";
 
@@ -16,9 +14,8 @@ export interface ElevationMarks {
   readonly rules: readonly { readonly id: string; readonly d: string }[];
   readonly spokes: readonly { readonly id: string; readonly d: string }[];
   readonly wedges: readonly string[];
+  /** All of them, the most needed first: which of them fit depends on what else stands there. */
   readonly marks: readonly Mark[];
-  /** Boxes of all marks, for names to keep out of. */
-  readonly keepOut: readonly Box[];
 }
 
 interface Asked {
@@ -29,15 +26,13 @@ interface Asked {
   readonly text_px: number;
   readonly heading_deg: number;
   readonly path: PathBand;
-  /** Where something stands already. */
-  readonly taken: readonly Box[];
 }
 
 /** Lays out rings or rules with their numbers, the angles, the words under the ground line and the path's wedge. */
 export function elevationMarks(a: Asked): ElevationMarks {
   const { layout, form, outer_dBi, text_px, path } = a;
   const polar = form === "polar";
-  const { hub, reach, width, ground_y, plot } = layout;
+  const { hub, reach, ground_y, plot } = layout;
   const map = elevationMap(a.stretched);
   const rules: { id: string; d: string }[] = [];
   const spokes: { id: string; d: string }[] = [];
@@ -128,7 +123,7 @@ export function elevationMarks(a: Asked): ElevationMarks {
     return `M${px(x0)},${px(ground_y)}v${px(-reach)}H${px(layout.point(from!, outer_dBi)[0])}V${px(ground_y)}Z`;
   });
 
-  return { rules, spokes, wedges, ...fitMarks(marks, text_px, width, a.taken) };
+  return { rules, spokes, wedges, marks };
 }
 
 const px = (n: number) => n.toFixed(1);

@@ -1,5 +1,3 @@
-import { scaleLinear } from "d3-scale";
-
 /** From the outer ring down to the middle of a polar plot, or the foot of a rectangular one. */
 export const span_dB = 30;
 /** Between rings: an S-unit. */
@@ -28,6 +26,6 @@ export function outerRing_dBi(gains_dBi: Iterable<number>): number {
  * outward, so that a held scale shows a pattern that has outgrown it. Not finite in, NaN out: a gap.
  */
 export function gainScale(outer_dBi: number, size_px: number): (gain_dBi: number) => number {
-  const scale = scaleLinear([floor_dBi(outer_dBi), outer_dBi], [0, size_px]);
-  return (gain) => (Number.isFinite(gain) ? Math.max(0, scale(gain)) : Number.NaN);
+  const floor = floor_dBi(outer_dBi);
+  return (gain) => (Number.isFinite(gain) ? (Math.max(0, gain - floor) / span_dB) * size_px : Number.NaN);
 }

@@ -1,5 +1,6 @@
+import { memo } from "react";
 import { limits, loneVertical, reflectorOf } from "../../engine/index.ts";
-import { usePlan } from "../store/usePlan.ts";
+import { planStore, usePlan } from "../store/usePlan.ts";
 import { useSettings } from "../store/useSettings.ts";
 import { Button } from "../ui/Button.tsx";
 import { Icon } from "../ui/Icon.tsx";
@@ -10,12 +11,11 @@ import { pinnedAs } from "./pinnedAs.ts";
 import { toggleReflector } from "./toggleReflector.ts";
 
 /** One row of what can be done with the design as a whole: reflector in or out, and pins. */
-export function DesignBar() {
-  const plan = usePlan((s) => s.plan);
+export const DesignBar = memo(function DesignBar() {
   const edit = usePlan((s) => s.edit);
   const units = useSettings((s) => s.units);
-  const hasReflector = reflectorOf(plan) !== undefined;
-  const pins = plan.pins ?? [];
+  const hasReflector = usePlan((s) => reflectorOf(s.plan) !== undefined);
+  const pins = usePlan((s) => s.plan.pins) ?? [];
   const isFull = pins.length >= limits.pins;
 
   return (
@@ -32,6 +32,7 @@ export function DesignBar() {
         disabled={isFull}
         title={isFull ? `${limits.pins} designs are pinned, the most there is room for: remove one first` : undefined}
         onClick={() => {
+          const { plan } = planStore.getState();
           const held = pinnedAs(plan, plan);
           if (held) say(`This design is pinned already, as “${held.name}”.`);
           else edit((p) => pinDesign(p, units), "pin this design");
@@ -54,4 +55,4 @@ export function DesignBar() {
       )}
     </div>
   );
-}
+});

@@ -2,6 +2,7 @@ import { useRef } from "react";
 import { useAnswer } from "../store/useAnswer.ts";
 import { Announcer } from "./Announcer.tsx";
 import { DesignBar } from "./DesignBar.tsx";
+import { Figure } from "./Figure.tsx";
 import { Glance } from "./Glance.tsx";
 import type { HeadlineFigure } from "./headlineFigures.ts";
 import { Sureness } from "./Sureness.tsx";
@@ -24,24 +25,16 @@ export function Headline({ onRetry }: Props) {
     <section className="headline" aria-label="What this design does" data-answer={state}>
       <div className="headline__left">
         <dl className="figures" ref={full}>
-          {figures.map((one) => (
-            <div key={one.id} className={one.isHot ? "figure figure--hot" : "figure"}>
-              <dt className="figure__label">
-                {one.label}
-                {one.notes && one.notes.length > 0 && (
-                  <sup className="figure__notes">
-                    <span className="visually-hidden"> (see note </span>
-                    {one.notes.join(", ")}
-                    <span className="visually-hidden">)</span>
-                  </sup>
-                )}
-                {one.caution && <span className="figure__caution"> ({one.caution})</span>}
-              </dt>
-              <dd className="figure__value">
-                {one.value}
-                <span className="figure__unit"> {one.unit}</span>
-              </dd>
-            </div>
+          {figures.map(({ id, value, unit, label, isHot = false, caution = null, notes = none }) => (
+            <Figure
+              key={id}
+              value={value}
+              unit={unit}
+              label={label}
+              isHot={isHot}
+              caution={caution}
+              notes={notes.join(", ")}
+            />
           ))}
         </dl>
         <Sureness />
@@ -55,6 +48,8 @@ export function Headline({ onRetry }: Props) {
     </section>
   );
 }
+
+const none: readonly number[] = [];
 
 const waiting: readonly HeadlineFigure[] = (
   [

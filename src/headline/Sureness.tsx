@@ -1,3 +1,4 @@
+import { memo } from "react";
 import { useAnswer } from "../store/useAnswer.ts";
 import { usePlan } from "../store/usePlan.ts";
 import { Button } from "../ui/Button.tsx";
@@ -9,7 +10,7 @@ import { useAnswerLabel } from "./useAnswerLabel.ts";
 const noNotes: readonly never[] = [];
 
 /** What the figures are, how far they can be trusted, and the engine's own cautions. One line high, whatever it says. */
-export function Sureness() {
+export const Sureness = memo(function Sureness() {
   const label = useAnswerLabel();
   const notes = useAnswer((s) => s.readout?.notes ?? noNotes);
   const previewOnly = useAnswer((s) => s.previewOnly);
@@ -69,4 +70,4 @@ export function Sureness() {
       {!label && <span className="sureness__working">working …</span>}
     </div>
   );
-}
+});

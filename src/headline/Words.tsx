@@ -1,3 +1,4 @@
+import { memo } from "react";
 import { useAnswer } from "../store/useAnswer.ts";
 import { useProblems } from "../store/useProblems.ts";
 import { keepUnits } from "../text/keepUnits.ts";
@@ -14,7 +15,7 @@ interface Props {
  * The place of words in the headline: the sentence when the answer is good; else what has to be put right, in the
  * same space, so that nothing moves under a dragging hand.
  */
-export function Words({ sentence, onRetry }: Props) {
+export const Words = memo(function Words({ sentence, onRetry }: Props) {
   const problems = useProblems();
   const fault = useAnswer((s) => s.fault);
   const hasAnswer = useAnswer((s) => s.readout !== null);
@@ -56,4 +57,4 @@ export function Words({ sentence, onRetry }: Props) {
       <p>{sentence === null ? "Working out the first answer …" : keepUnits(sentence)}</p>
     </div>
   );
-}
+});

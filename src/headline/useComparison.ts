@@ -17,17 +17,17 @@ export function useComparison() {
   const pinReadouts = useAnswer((s) => s.pinReadouts);
   const model = useAnswer((s) => s.model);
   const isFresh = useAnswer((s) => s.state === "fresh");
-  const plan = usePlan((s) => s.plan);
+  const pin = usePlan((s) => baselineOf(s.plan));
+  const rearSector_deg = usePlan((s) => interestOf(s.plan).rearSector_deg);
+  const heading_deg = usePlan((s) => s.plan.site?.heading_deg);
 
   return useMemo(() => {
     if (!readout || !shown) return null;
-    const pin = baselineOf(plan);
     const pinned = pin && pinReadouts[pin.id];
     const baseline = pin && pinned ? { name: pin.name, readout: pinned, caution: mismatchOf(shown, pin.plan) } : null;
     // A named baseline whose answer is not there although its turn has come: the model cannot take it.
     const withoutBaseline =
       pin && !pinned && isFresh ? `no ${model === "full-wave" ? "full-wave answer" : "preview"} of ${pin.name}` : null;
-    const { rearSector_deg } = interestOf(plan);
     return {
       figures: headlineFigures({
         readout,
@@ -39,11 +39,11 @@ export function useComparison() {
       sentence: headlineSentence({
         now: readout.path,
         before: baseline?.readout.path ?? null,
-        heading_deg: plan.site?.heading_deg,
+        heading_deg,
       }),
       notes: readout.notes,
     };
-  }, [readout, shown, pinReadouts, model, isFresh, plan]);
+  }, [readout, shown, pinReadouts, model, isFresh, pin, rearSector_deg, heading_deg]);
 }
 
 /** A comparison across frequencies or grounds is not wrong, but nobody should make it unawares. */

@@ -22,6 +22,17 @@ export interface AnswerModels {
  * of one model, whatever the pinned plans ask for themselves.
  */
 export function answerModels(plan: SavedPlan): AnswerModels {
+  const known = found.get(plan);
+  if (known) return known;
+  const models = findModels(plan);
+  found.set(plan, models);
+  return models;
+}
+
+/** Plans never change, and several parts of the page ask about each in every frame of a drag. */
+const found = new WeakMap<SavedPlan, AnswerModels>();
+
+function findModels(plan: SavedPlan): AnswerModels {
   if (!isOverSoil(plan) || plan.soilModel === "screen") return { best: ["preview"], obstacles: [] };
   const obstacles = modelObstacles(inModel(plan, "full-wave"));
   const best: AnswerModel[] = obstacles.length === 0 ? ["full-wave"] : [];

@@ -27,12 +27,21 @@ export function designsOf(plan: SavedPlan, isGood: boolean, model: AnswerModel, 
   return [...designs.values()];
 }
 
-/** What is found for each pin, by its id; pins for which nothing good is found are left out. */
-export function ofPins<T>(plan: SavedPlan, find: (pin: PinnedPlan) => Result<T> | undefined): Record<string, T> {
+/**
+ * What is found for each pin, by its id; pins for which nothing good is found are left out. Where that is all the same
+ * as `before`, it is `before` itself, so that nothing is drawn anew.
+ */
+export function ofPins<T>(
+  plan: SavedPlan,
+  find: (pin: PinnedPlan) => Result<T> | undefined,
+  before: Readonly<Record<string, T>>,
+): Readonly<Record<string, T>> {
   const found: Record<string, T> = {};
   for (const pin of plan.pins ?? []) {
     const answer = find(pin);
     if (answer?.ok) found[pin.id] = answer.value;
   }
-  return found;
+  const ids = Object.keys(found);
+  const isSame = ids.length === Object.keys(before).length && ids.every((id) => found[id] === before[id]);
+  return isSame ? before : found;
 }

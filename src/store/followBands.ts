@@ -51,11 +51,14 @@ export function followBands(
   const missing = (plan: SavedPlan, isGood: boolean, model: AnswerModel) =>
     designsOf(plan, isGood, model, bandRequest(plan)).filter((one) => !kept[model].has(one.key));
 
+  const pinsIn = (plan: SavedPlan, model: AnswerModel) =>
+    ofPins(plan, (pin) => bandOf(pin.plan, plan, model), answers.getState().pinBands);
+
   const show = (plan: SavedPlan, models: readonly AnswerModel[]): AnswerModel | null => {
     for (const model of models) {
       const own = bandOf(plan, plan, model);
       if (!own?.ok) continue;
-      const pinBands = ofPins(plan, (pin) => bandOf(pin.plan, plan, model));
+      const pinBands = pinsIn(plan, model);
       answers.setState({ band: own.value, bandPlan: plan, bandModel: model, pinBands });
       return model;
     }
@@ -66,8 +69,7 @@ export function followBands(
     const { plan, verdict } = plans.getState();
     const { best } = answerModels(plan);
     const shown = verdict.ok ? show(plan, best) : null;
-    if (shown === null)
-      answers.setState({ pinBands: ofPins(plan, (pin) => bandOf(pin.plan, plan, answers.getState().bandModel)) });
+    if (shown === null) answers.setState({ pinBands: pinsIn(plan, answers.getState().bandModel) });
     const { fault, state, model, refining } = answers.getState();
     if (fault !== null) return;
 

@@ -1,4 +1,4 @@
-import type { Plan, PlanReadout, Result, SavedPlan } from "../../engine/index.ts";
+import type { Plan, PlanReadout, Problem, Result, SavedPlan } from "../../engine/index.ts";
 import { baselineOf } from "../../engine/index.ts";
 import type { EngineAsk } from "../worker/EngineMessage.ts";
 import type { MakeWorker } from "../worker/EngineWorker.ts";
@@ -7,9 +7,13 @@ import type { Answer } from "./Answer.ts";
 import { type AnswerModel, answerModels, inModel } from "./answerModels.ts";
 import { designsOf, keyOf, ofPins } from "./designs.ts";
 import { followBands } from "./followBands.ts";
+import { heldForFrame, type NextFrame, nextFrame } from "./heldForFrame.ts";
 import type { PlanHistory } from "./PlanHistory.ts";
 import { readoutRequest } from "./readoutRequest.ts";
 import { recentlyUsed } from "./recentlyUsed.ts";
+
+/** One and the same empty list, so that nothing is drawn anew for another. */
+const none: readonly Problem[] = [];
 
 export interface Readable<T> {
   getState(): T;
@@ -36,13 +40,21 @@ export const sweepPace_ms = 150;
 export const markOld_ms = 500;
 
 /**
- * Keeps `answers` in step with `plans`: the preview at once, every frame of a drag; the full answer, where the plan
+ * Keeps the answers in `store` in step with `plans`: the preview at once, every frame of a drag; the full answer, where the plan
  * asks for it, in its place as soon as the plan has been still for a moment. Shows only answers that belong to the plan
  * on screen (or says that they do not), and compares only answers of one model.
  *
  * Three workers, so that nothing holds up the answer to a moving finger: for previews, for full answers, for sweeps.
+ * Answers are handed on with the next frame (`later`), or with the next change of the plan if that is sooner: in a drag
+ * the page is then drawn anew once a frame, for the plan and the answer together.
  */
-export function followPlan(plans: Readable<PlanHistory>, answers: Writable<Answer>, makeWorker: MakeWorker): Follower {
+export function followPlan(
+  plans: Readable<PlanHistory>,
+  store: Writable<Answer>,
+  makeWorker: MakeWorker,
+  later: NextFrame = nextFrame,
+): Follower {
+  const answers = heldForFrame(store, later);
   const onFault = (message: string) => answers.setState({ state: "old", fault: message, refining: null });
   const prompt = engineClient(makeWorker, onFault);
   const full = engineClient(makeWorker, onFault);
@@ -65,6 +77,9 @@ export function followPlan(plans: Readable<PlanHistory>, answers: Writable<Answe
   const missing = (plan: SavedPlan, isGood: boolean, model: AnswerModel) =>
     designsOf(plan, isGood, model, readoutRequest(plan)).filter((one) => !kept[model].has(one.key));
 
+  const pinsIn = (plan: SavedPlan, model: AnswerModel) =>
+    ofPins(plan, (pin) => answerOf(pin.plan, plan, model), answers.getState().pinReadouts);
+
   /** Shows the best answer there is to a good plan; the model it is by, or null where there is none yet. */
   const show = (plan: SavedPlan): AnswerModel | null => {
     const { best } = answerModels(plan);
@@ -73,7 +88,7 @@ export function followPlan(plans: Readable<PlanHistory>, answers: Writable<Answe
       const own = answerOf(plan, plan, model);
       // The full answer waits for the baseline's: figures that compare would else change their meaning twice.
       if (!own?.ok || (model === "full-wave" && baseline && !answerOf(baseline.plan, plan, model))) continue;
-      const pinReadouts = ofPins(plan, (pin) => answerOf(pin.plan, plan, model));
+      const pinReadouts = pinsIn(plan, model);
       answers.setState({ readout: own.value, readoutPlan: plan, model, pinReadouts });
       return model;
     }
@@ -85,8 +100,8 @@ export function followPlan(plans: Readable<PlanHistory>, answers: Writable<Answe
     const { plan, verdict } = plans.getState();
     clearTimeout(patience);
     if (!verdict.ok) {
-      const pinReadouts = ofPins(plan, (pin) => answerOf(pin.plan, plan, answers.getState().model));
-      answers.setState({ state: "old", problems: verdict.problems, refining: null, previewOnly: [], pinReadouts });
+      const pinReadouts = pinsIn(plan, answers.getState().model);
+      answers.setState({ state: "old", problems: verdict.problems, refining: null, previewOnly: none, pinReadouts });
       return false;
     }
     const { best, obstacles } = answerModels(plan);
@@ -94,14 +109,14 @@ export function followPlan(plans: Readable<PlanHistory>, answers: Writable<Answe
     const results = best.map((model) => answerOf(plan, plan, model));
     const failures = results.flatMap((result) => (result && !result.ok ? result.problems : []));
     const isHopeless = shown === null && results.every((result) => result && !result.ok);
-    const previewOnly = obstacles.length > 0 ? obstacles : shown === "preview" ? failures : [];
-    if (shown !== null) answers.setState({ state: "fresh", problems: [], previewOnly });
+    const previewOnly = obstacles.length > 0 ? obstacles : shown === "preview" && failures.length > 0 ? failures : none;
+    if (shown !== null) answers.setState({ state: "fresh", problems: none, previewOnly });
     else if (isHopeless) {
       const problems = results.length > 0 ? failures : obstacles;
-      answers.setState({ state: "old", problems, previewOnly: [], refining: null });
+      answers.setState({ state: "old", problems, previewOnly: none, refining: null });
     } else {
       const isFaulty = answers.getState().fault !== null;
-      answers.setState({ state: isFaulty ? "old" : "working", problems: [], previewOnly });
+      answers.setState({ state: isFaulty ? "old" : "working", problems: none, previewOnly });
       if (!best.includes("preview"))
         patience = setTimeout(() => answers.getState().readout && answers.setState({ state: "old" }), markOld_ms);
     }
@@ -185,16 +200,18 @@ export function followPlan(plans: Readable<PlanHistory>, answers: Writable<Answe
   };
 
   const stopListening = plans.subscribe((state, before) => {
-    if (state.plan !== before.plan) follow(still_ms);
+    if (state.plan !== before.plan) answers.together(() => follow(still_ms));
   });
-  follow(0);
+  answers.together(() => follow(0));
 
   return {
     retry() {
-      answers.setState({ fault: null });
-      asked = null;
-      bands.restart();
-      follow(0);
+      answers.together(() => {
+        answers.setState({ fault: null });
+        asked = null;
+        bands.restart();
+        follow(0);
+      });
     },
     stop() {
       stopListening();

@@ -4,34 +4,34 @@ import type { SwrTop } from "../../charts/bandLayout.ts";
 import { feedFacts } from "../../charts/feedFacts.ts";
 import { feedWords } from "../../charts/feedWords.ts";
 import { megahertz } from "../../charts/megahertz.ts";
+import { bandSpan } from "../../store/bandSpan.ts";
 import { useAnswer } from "../../store/useAnswer.ts";
 import { usePlan } from "../../store/usePlan.ts";
-import { Switch } from "../../ui/Switch.tsx";
 import { elementName } from "../yard/elementName.ts";
-import { bandSpan } from "./bandSpan.ts";
 import { FeedPoints } from "./FeedPoints.tsx";
+import { FeedTools, type FeedView } from "./FeedTools.tsx";
 import { useBandTraces } from "./useBandTraces.ts";
 import "./Feed.css";
 
-type View = "swr" | "ohms";
-
 /** What the line sees: at the design frequency, and across the band. */
 export function Feed() {
-  const plan = usePlan((s) => s.plan);
+  const band = usePlan((s) => s.plan.band);
+  const frequency_MHz = usePlan((s) => s.plan.frequency_MHz);
   const readout = useAnswer((s) => s.readout);
   const shown = useAnswer((s) => s.readoutPlan);
   const stale = useAnswer((s) => s.state === "old");
   const traces = useBandTraces();
-  const [view, setView] = useState<View>("swr");
+  const [view, setView] = useState<FeedView>("swr");
   const [top, setTop] = useState<`${SwrTop}`>("3");
   const [marker_MHz, setMarker] = useState<number | null>(null);
 
-  const drawn = shown ?? plan;
-  const fed = useMemo(
-    () => drawn.elements.filter((e) => e.base.kind === "fed").map((e) => ({ id: e.id, name: elementName(drawn, e) })),
-    [drawn],
-  );
-  const span = useMemo(() => bandSpan(plan), [plan]);
+  // The plan on screen stands in until there is an answer to draw.
+  const waiting = usePlan((s) => (shown ? null : s.plan));
+  const drawn = shown ?? waiting!;
+  const fed = drawn.elements
+    .filter((e) => e.base.kind === "fed")
+    .map((e) => ({ id: e.id, name: elementName(drawn, e) }));
+  const span = useMemo(() => bandSpan(band, frequency_MHz), [band, frequency_MHz]);
   const words = useMemo(
     () =>
       traces
@@ -53,31 +53,7 @@ export function Feed() {
   return (
     <div className="feed">
       <FeedPoints fed={fed} readout={readout} frequency={`${megahertz(drawn.frequency_MHz)} MHz`} stale={stale} />
-      <div className="feed-tools">
-        <Switch<View>
-          label="view"
-          isLabelShown={false}
-          choices={[
-            { value: "swr", label: "SWR" },
-            { value: "ohms", label: "R and X" },
-          ]}
-          value={view}
-          onChange={setView}
-        />
-        {view === "swr" && (
-          <Switch<`${SwrTop}`>
-            label="SWR up to"
-            isLabelShown={false}
-            choices={[
-              { value: "3", label: "to 3" },
-              { value: "5", label: "to 5" },
-              { value: "10", label: "to 10" },
-            ]}
-            value={top}
-            onChange={setTop}
-          />
-        )}
-      </div>
+      <FeedTools view={view} onView={setView} top={top} onTop={setTop} />
       {view === "swr" ? (
         <BandChart {...common} quantity="swr" />
       ) : (

@@ -1,11 +1,11 @@
-import { useId } from "react";
+import { memo, useId } from "react";
 import type { SavedPlan } from "../../../engine/index.ts";
 import { interestOf } from "../../../engine/index.ts";
 import { standingRungs_deg } from "../../store/readoutRequest.ts";
 import { usePlan } from "../../store/usePlan.ts";
 
 /** At which elevation the azimuth cut is taken: a slider by degrees, and steps at the ladder's rungs. */
-export function CutElevation() {
+export const CutElevation = memo(function CutElevation() {
   const id = useId();
   const now = usePlan((s) => interestOf(s.plan).azimuthCutElevation_deg);
   const path = usePlan((s) => interestOf(s.plan).elevation_deg);
@@ -51,7 +51,7 @@ export function CutElevation() {
       </div>
     </div>
   );
-}
+});
 
 function cutAt(plan: SavedPlan, azimuthCutElevation_deg: number): SavedPlan {
   const interest = interestOf(plan);

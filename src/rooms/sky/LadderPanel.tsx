@@ -1,21 +1,20 @@
 import { useMemo } from "react";
 import { baselineOf, interestOf } from "../../../engine/index.ts";
 import { Ladder } from "../../charts/Ladder.tsx";
-import { readoutRequest } from "../../store/readoutRequest.ts";
+import { rungsFor } from "../../store/readoutRequest.ts";
 import { useAnswer } from "../../store/useAnswer.ts";
 import { usePlan } from "../../store/usePlan.ts";
 import { pathBand } from "./pathBand.ts";
 
 /** The ladder of the live design against the plan's baseline. */
 export function LadderPanel() {
-  const plan = usePlan((s) => s.plan);
   const live = useAnswer((s) => s.readout);
   const pinReadouts = useAnswer((s) => s.pinReadouts);
   const stale = useAnswer((s) => s.state === "old");
-  const pin = baselineOf(plan);
-  const { elevation_deg, rearSector_deg } = interestOf(plan);
+  const pin = usePlan((s) => baselineOf(s.plan));
+  const { elevation_deg, rearSector_deg } = usePlan((s) => interestOf(s.plan));
   const path = useMemo(() => pathBand(elevation_deg), [elevation_deg]);
-  const rungs_deg = useMemo(() => readoutRequest(plan).rungs_deg, [plan]);
+  const rungs_deg = useMemo(() => rungsFor(elevation_deg), [elevation_deg]);
   return (
     <Ladder
       live={live}

@@ -38,10 +38,7 @@ export const SideReadouts = memo(function SideReadouts({ readout, elevation_deg,
     <section className={stale ? "sr sr-stale" : "sr"} aria-label={`Beside the beam, at ${elevation_deg}° elevation`}>
       <dl className="sr-list">
         {rows.map(([name, value]) => (
-          <div key={name} className="sr-row">
-            <dt>{name}</dt>
-            <dd>{value}</dd>
-          </div>
+          <SideRow key={name} name={name} value={value} />
         ))}
       </dl>
       <p className="sr-words">
@@ -49,5 +46,14 @@ export const SideReadouts = memo(function SideReadouts({ readout, elevation_deg,
       </p>
       {stale && <p className="sr-said">{staleWords}</p>}
     </section>
+  );
+});
+
+const SideRow = memo(function SideRow({ name, value }: { readonly name: string; readonly value: string }) {
+  return (
+    <div className="sr-row">
+      <dt>{name}</dt>
+      <dd>{value}</dd>
+    </div>
   );
 });

@@ -1,17 +1,17 @@
-import { useMemo, useState } from "react";
+import { useCallback, useMemo, useState } from "react";
 import { interestOf } from "../../../engine/index.ts";
 import { AzimuthCut } from "../../charts/AzimuthCut.tsx";
 import { ElevationCut } from "../../charts/ElevationCut.tsx";
 import type { CutForm } from "../../charts/elevationLayout.ts";
 import { useAnswer } from "../../store/useAnswer.ts";
 import { usePlan } from "../../store/usePlan.ts";
-import { Switch } from "../../ui/Switch.tsx";
 import { headingOf } from "../yard/heading.ts";
 import { CutElevation } from "./CutElevation.tsx";
 import { mastsOf } from "./mastsOf.ts";
 import { othersOf } from "./othersOf.ts";
 import { pathBand } from "./pathBand.ts";
 import { SideReadouts } from "./SideReadouts.tsx";
+import { type CutAngles, SkyTools } from "./SkyTools.tsx";
 import { skyScale } from "./skyScale.ts";
 import { useTraces } from "./useTraces.ts";
 import "./Sky.css";
@@ -19,15 +19,16 @@ import "./Sky.css";
 /** Where the signal goes: up and down through the beam, round the compass at one elevation, and the figures beside. */
 export function Sky() {
   const traces = useTraces();
-  const plan = usePlan((s) => s.plan);
   const shown = useAnswer((s) => s.readoutPlan);
   const stale = useAnswer((s) => s.state === "old");
-  const { elevation_deg, azimuthCutElevation_deg, rearSector_deg } = interestOf(plan);
-  const heading_deg = headingOf(plan);
-  const drawn = shown ?? plan;
+  const { elevation_deg, azimuthCutElevation_deg, rearSector_deg } = usePlan((s) => interestOf(s.plan));
+  const heading_deg = usePlan((s) => headingOf(s.plan));
+  // The plan on screen stands in until there is an answer to draw.
+  const waiting = usePlan((s) => (shown ? null : s.plan));
+  const drawn = shown ?? waiting!;
 
   const [form, setForm] = useState<CutForm>("polar");
-  const [angles, setAngles] = useState<"true" | "stretched">("true");
+  const [angles, setAngles] = useState<CutAngles>("true");
   const [held_dBi, setHeld] = useState<number | null>(null);
   // Markers stay where they were put; until then they stand on the path and on the beam.
   const [elevationMark, setElevationMark] = useState<number | null>(null);
@@ -37,40 +38,20 @@ export function Sky() {
   const path = useMemo(() => pathBand(elevation_deg), [elevation_deg]);
   const masts = useMemo(() => mastsOf(drawn), [drawn]);
   const others = useMemo(() => othersOf(drawn), [drawn]);
+  const { outer_dBi } = scale;
+  const hold = useCallback((isHeld: boolean) => setHeld(isHeld ? outer_dBi : null), [outer_dBi]);
 
   return (
     <div className="sky">
-      <div className="sky-tools">
-        <Switch<CutForm>
-          label="form"
-          isLabelShown={false}
-          choices={[
-            { value: "polar", label: "polar" },
-            { value: "rectangular", label: "rectangular" },
-          ]}
-          value={form}
-          onChange={setForm}
-        />
-        <Switch<"true" | "stretched">
-          label="elevation angles"
-          isLabelShown={false}
-          choices={[
-            { value: "true", label: "true" },
-            { value: "stretched", label: "stretched" },
-          ]}
-          value={angles}
-          onChange={setAngles}
-        />
-        <label className="check">
-          <input
-            type="checkbox"
-            checked={held_dBi !== null}
-            onChange={(e) => setHeld(e.currentTarget.checked ? scale.outer_dBi : null)}
-          />
-          hold the scale
-        </label>
-        {scale.isOutgrown && <span className="sky-off-scale">A curve runs off the held scale.</span>}
-      </div>
+      <SkyTools
+        form={form}
+        onForm={setForm}
+        angles={angles}
+        onAngles={setAngles}
+        isHeld={held_dBi !== null}
+        onHold={hold}
+        isOutgrown={scale.isOutgrown}
+      />
       <ElevationCut
         traces={traces}
         masts={masts}
@@ -78,7 +59,7 @@ export function Sky() {
         path={path}
         form={form}
         stretched={angles === "stretched"}
-        outer_dBi={scale.outer_dBi}
+        outer_dBi={outer_dBi}
         marker_deg={elevationMark ?? elevation_deg}
         stale={stale}
         onMarker={setElevationMark}
@@ -91,7 +72,7 @@ export function Sky() {
           elevation_deg={azimuthCutElevation_deg}
           rearSector_deg={rearSector_deg}
           form={form}
-          outer_dBi={scale.outer_dBi}
+          outer_dBi={outer_dBi}
           marker_deg={bearingMark ?? Math.round(heading_deg) % 360}
           stale={stale}
           onMarker={setBearingMark}

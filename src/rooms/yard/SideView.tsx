@@ -1,3 +1,4 @@
+import { useMemo } from "react";
 import type { ElementPlan, SavedPlan } from "../../../engine/index.ts";
 import { drivenOf, limits, reflectorOf, wavelength_m } from "../../../engine/index.ts";
 import type { Units } from "../../store/useSettings.ts";
@@ -36,7 +37,7 @@ export function SideView(props: Props) {
   const driven = drivenOf(plan);
   const reflector = reflectorOf(plan);
   const height_px = sheetHeight_px(size, 0.5, 0.19, 160);
-  const frame = fitSideFrame(fitTo, size.width_px, height_px);
+  const frame = useMemo(() => fitSideFrame(fitTo, size.width_px, height_px), [fitTo, size.width_px, height_px]);
   const heading = headingOf(plan);
   const wavelength = wavelength_m(plan.frequency_MHz);
   const tip = (element: ElementPlan) => toSideSheet(frame, element.forward_m, footOf(element) + element.height_m);

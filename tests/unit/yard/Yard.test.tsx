@@ -3,7 +3,7 @@ import userEvent from "@testing-library/user-event";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import type { SavedPlan } from "../../../engine/index.ts";
 import { reflectorOf, spacingOf } from "../../../engine/index.ts";
-import { ReflectorButton } from "../../../src/rooms/yard/ReflectorButton.tsx";
+import { DesignBar } from "../../../src/headline/DesignBar.tsx";
 import { Yard } from "../../../src/rooms/yard/Yard.tsx";
 import { planStore } from "../../../src/store/usePlan.ts";
 import { settingsStore } from "../../../src/store/useSettings.ts";
@@ -21,7 +21,7 @@ function open(saved: SavedPlan = yardPlan()) {
   planStore.getState().start(saved);
   return render(
     <>
-      <ReflectorButton />
+      <DesignBar />
       <Yard />
     </>,
   );
