@@ -6,6 +6,7 @@ export { assessHarness, type HarnessPoint, type PairPoint } from "./network/harn
 export { type DelayHarnessRequest, delayHarness } from "./network/harness/delayHarness.ts";
 export { type DrivePoint, drivePoints } from "./network/harness/drivePoints.ts";
 export { equalVoltageHarness } from "./network/harness/equalVoltageHarness.ts";
+export { type FedImpedances, fedImpedances } from "./network/harness/fedImpedances.ts";
 export type { HarnessDesign } from "./network/harness/HarnessDesign.ts";
 export {
   type BaseReadout,
