@@ -43,12 +43,12 @@ export function designMatches(candidate: MatchRequest): Result<MatchDesigns> {
   take("none", ok({ kind: "none", name: "no match", ladder: [], promisedSwr, notes: [] }));
   take("shunt-coil", matchShuntCoil(antenna, f, z0, quality));
   const sections = stock.flatMap((line) => ([1, 2] as const).map((parallel) => ({ line, parallel })));
-  for (const { line, parallel } of sections) take("quarter-wave", matchQuarterWave(antenna, f, z0, line, parallel));
+  // A section of the wanted impedance turns reflections about their aim and changes nothing.
+  const others = sections.filter((s) => Math.abs(s.line.impedance_ohm / s.parallel / z0 - 1) > 1e-6);
+  for (const { line, parallel } of others) take("quarter-wave", matchQuarterWave(antenna, f, z0, line, parallel));
   for (const { match } of matchLNetwork(antenna, f, z0, quality)) take("l-network", match);
   const main = stock.find((line) => Math.abs(line.impedance_ohm / z0 - 1) <= 1e-6);
   if (main) {
-    // A section of the main line's own impedance changes nothing.
-    const others = sections.filter((s) => Math.abs(s.line.impedance_ohm / s.parallel / z0 - 1) > 1e-6);
     for (const { line, parallel } of others)
       take("series-section", matchSeriesSection(antenna, f, z0, main, line, parallel));
     for (const { line, parallel } of others)

@@ -21,7 +21,7 @@ export function matchShuntCoil(
     return failed({
       code: "no-match",
       where: "feed",
-      message: `A coil across the feed cannot match a resistance of ${r.toFixed(1)} ohm to ${wanted_ohm} ohm; it must be below ${wanted_ohm} ohm by 1 % or more.`,
+      message: `A coil across the feed cannot match a resistance of ${r.toFixed(1)} ohm to ${wanted_ohm} ohm; it must be below ${wanted_ohm} ohm by 1 % or more.${r > wanted_ohm ? " For a quarter-wave vertical so much usually means loss in the ground (common practice)." : ""}`,
     });
   const wantedX = -Math.sqrt(r * (wanted_ohm - r));
   const change = wantedX - x;

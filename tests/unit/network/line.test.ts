@@ -137,6 +137,17 @@ describe("along a line", () => {
     }
   });
 
+  test("through a two-port that is not the same from both sides", () => {
+    // 20 + j5 ohm in series at the rig, then 0.01 S across: (1 + zy, z; y, 1).
+    const skew = { a: { re: 1.2, im: 0.05 }, b: { re: 20, im: 5 }, c: { re: 0.01, im: 0 }, d: { re: 1, im: 0 } };
+    const rig = rigImpedance(skew, { re: 100, im: 0 });
+    expect(rig.re).toBeCloseTo(20 + 50, 12);
+    expect(rig.im).toBeCloseTo(5, 12);
+    const back = antennaImpedance(skew, rig);
+    expect(back.re).toBeCloseTo(100, 10);
+    expect(back.im).toBeCloseTo(0, 10);
+  });
+
   test("the angle of Z₀: metal loss makes it capacitive, equal losses real, insulation inductive; never active", () => {
     const of = (root: number, linear: number) =>
       propagation(aLine(50, 0.66, { loss: { root_dBPer100m: root, linear_dBPer100m: linear } }), 4);
