@@ -71,11 +71,21 @@ export interface BandReadout {
     readonly reactance_ohm: readonly number[];
     readonly swr50: readonly number[];
   }[];
+  /** Along the beam at the elevation asked for; absent where none was. */
+  readonly beam?: {
+    readonly elevation_deg: number;
+    readonly forward_dBi: readonly number[];
+    /** Forward over straight back. */
+    readonly frontToBack_dB: readonly number[];
+  };
   /** Absent: every frequency was solved. Else these were, and the rest lie on a curve through them. */
   readonly interpolated?: {
     readonly solved_MHz: readonly number[];
-    /** Where one frequency was solved to check the curve through the others: how far off that was [ohm]. */
+    /** Where one frequency was solved to check the curve through the others: how far off that was [ohm]. Elsewhere it may be twice that. */
     readonly error_ohm: number;
+    /** … and how far off the gain ahead was, and the field behind as a part of that ahead [dB, 1]. */
+    readonly error_dB?: number;
+    readonly errorBehind?: number;
   };
 }
 
@@ -83,4 +93,6 @@ export interface BandRequest {
   readonly from_MHz: number;
   readonly to_MHz: number;
   readonly points: number;
+  /** Where the beam is wanted as well: the elevation at which it is looked at. */
+  readonly elevation_deg?: number;
 }

@@ -5,7 +5,7 @@ const MOST_POINTS = 401;
 
 /** Whether a band can be swept: its edges in order, and a sensible number of points. */
 export function checkBandRequest(request: BandRequest): Result<BandRequest> {
-  const { from_MHz, to_MHz, points } = request;
+  const { from_MHz, to_MHz, points, elevation_deg } = request;
   if (!(from_MHz > 0 && to_MHz > from_MHz))
     return failed({
       code: "band-order",
@@ -17,6 +17,12 @@ export function checkBandRequest(request: BandRequest): Result<BandRequest> {
       code: "band-points",
       where: "band",
       message: `${points} points; the limits are 2 and ${MOST_POINTS}.`,
+    });
+  if (elevation_deg !== undefined && !(elevation_deg >= 0 && elevation_deg <= 90))
+    return failed({
+      code: "band-elevation",
+      where: "band",
+      message: `The beam is asked for at ${elevation_deg} degrees; the limits are 0 and 90.`,
     });
   return ok(request);
 }

@@ -1,12 +1,8 @@
-import type { BandReadout, BandRequest, PlanReadout } from "../readouts/PlanReadout.ts";
+import type { BandReadout, BandRequest } from "../readouts/PlanReadout.ts";
 import { swr } from "../readouts/swr.ts";
+import type { BandSample } from "./bandSample.ts";
+import { gainOf } from "./beamField.ts";
 import { curveThrough } from "./curveThrough.ts";
-
-/** One solved frequency of a sweep. */
-export interface SweepSample {
-  readonly frequency_MHz: number;
-  readonly feeds: PlanReadout["feeds"];
-}
 
 /** What a sweep that is given `samples` needs next, or that it is done. */
 export type SmoothSweepStep =
@@ -19,6 +15,9 @@ const MOST = 15;
 /** A check must agree to this, or to this part of the impedance, whichever is more. */
 const AGREED_OHM = 0.3;
 const AGREED_PART = 0.01;
+/** … the gain ahead to this, and the field behind to this part of the field ahead, 40 dB below it. */
+const AGREED_dB = 0.03;
+const AGREED_BEHIND = 0.01;
 /** Places where the next frequency is looked for. */
 const GRID = 200;
 
@@ -26,17 +25,17 @@ const GRID = 200;
  * A band's feed impedances from few solves: a polynomial through those solved so far, in barycentric form. The next
  * frequency is where the polynomial's error term |Π (f − fᵢ)| is largest (a Leja sequence, which starts at the edges
  * and the middle and fills the band as Chebyshev's points do), so each solve is first a check of the polynomial through
- * the others, where that is most likely wrong. Once a check agrees to 0.3 ohm or 1 %, the curve through all of them is
- * the answer, and the check's difference is stated as its error. After 15 solves the sweep ends, agreed or not.
+ * the others, where that is most likely wrong. Once a check agrees to 0.3 ohm or 1 %, and with the beam
+ * to 0.03 dB ahead and 40 dB below that behind, the curve through all of them is the answer, and the check's difference is
+ * stated as its error. After 15 solves the sweep ends, agreed or not.
  *
  * A pure step, so that who drives it can stop between solves. `samples` are in the order they were solved.
  */
-export function smoothSweepStep(request: BandRequest, samples: readonly SweepSample[]): SmoothSweepStep {
+export function smoothSweepStep(request: BandRequest, samples: readonly BandSample[]): SmoothSweepStep {
   const { from_MHz, to_MHz } = request;
   if (samples.length > FEWEST) {
-    const error_ohm = checkOf(samples);
-    if (error_ohm.isAgreed || samples.length >= MOST)
-      return { kind: "done", band: drawn(request, samples, error_ohm.ohm) };
+    const check = checkOf(samples);
+    if (check.isAgreed || samples.length >= MOST) return { kind: "done", band: drawn(request, samples, check) };
   }
   if (samples.length === 0) return { kind: "solve", frequency_MHz: from_MHz };
   let next_MHz = to_MHz;
@@ -53,38 +52,78 @@ export function smoothSweepStep(request: BandRequest, samples: readonly SweepSam
   return { kind: "solve", frequency_MHz: next_MHz };
 }
 
-/** How far the newest sample lies from the curve through the others, in the feed where that is farthest. */
-function checkOf(samples: readonly SweepSample[]): { ohm: number; isAgreed: boolean } {
-  const before = samples.slice(0, -1);
-  const newest = samples.at(-1)!;
-  let ohm = 0;
-  let isAgreed = true;
-  newest.feeds.forEach(({ impedance_ohm: { re, im } }, i) => {
-    const curve = curveThrough(before.map((sample) => pointOf(sample, i)));
-    const at = curve(newest.frequency_MHz);
-    const away = Math.sqrt((at.re - re) ** 2 + (at.im - im) ** 2);
-    ohm = Math.max(ohm, away);
-    isAgreed &&= away < Math.max(AGREED_OHM, AGREED_PART * Math.sqrt(re * re + im * im));
-  });
-  return { ohm, isAgreed };
+interface Check {
+  readonly isAgreed: boolean;
+  readonly error_ohm: number;
+  readonly error_dB?: number;
+  readonly errorBehind?: number;
 }
 
-const pointOf = ({ frequency_MHz, feeds }: SweepSample, feed: number) => ({
+/** How far the newest sample lies from the curve through the others, in the feed where that is farthest. */
+function checkOf(samples: readonly BandSample[]): Check {
+  const before = samples.slice(0, -1);
+  const newest = samples.at(-1)!;
+  let error_ohm = 0;
+  let isAgreed = true;
+  newest.feeds.forEach(({ impedance_ohm: { re, im } }, i) => {
+    const at = curveThrough(before.map((sample) => feedPoint(sample, i)))(newest.frequency_MHz);
+    const away = Math.sqrt((at.re - re) ** 2 + (at.im - im) ** 2);
+    error_ohm = Math.max(error_ohm, away);
+    isAgreed &&= away < Math.max(AGREED_OHM, AGREED_PART * Math.sqrt(re * re + im * im));
+  });
+  if (!newest.beam) return { isAgreed, error_ohm };
+  const ahead = fieldCurve(before, "ahead")(newest.frequency_MHz);
+  const behind = fieldCurve(before, "behind")(newest.frequency_MHz);
+  const resistance = resistanceCurve(before)(newest.frequency_MHz);
+  const { beam } = newest;
+  const off = size(ahead.map((v, i) => v - beam.ahead[i]!)) / size(beam.ahead);
+  // The whole difference of the fields, whatever its phase: nearby it may turn into one of size.
+  const error_dB = 20 * Math.log10(1 + off) + Math.abs(10 * Math.log10(resistance / beam.resistance_ohm));
+  const errorBehind = size(behind.map((v, i) => v - beam.behind[i]!)) / size(beam.ahead);
+  isAgreed &&= error_dB < AGREED_dB && errorBehind < AGREED_BEHIND;
+  return { isAgreed, error_ohm, error_dB, errorBehind };
+}
+
+const size = (parts: readonly number[]) => Math.sqrt(parts.reduce((sum, v) => sum + v * v, 0));
+
+const feedPoint = ({ frequency_MHz, feeds }: BandSample, feed: number) => ({
   at: frequency_MHz,
   ...feeds[feed]!.impedance_ohm,
 });
 
+/** The four parts of the field one way, as curves over frequency. */
+function fieldCurve(samples: readonly BandSample[], way: "ahead" | "behind"): (f: number) => number[] {
+  const part = (c: number) =>
+    curveThrough(
+      samples.map(({ frequency_MHz, beam }) => ({ at: frequency_MHz, re: beam![way][c]!, im: beam![way][c + 1]! })),
+    );
+  const [theta, phi] = [part(0), part(2)];
+  return (f) => [theta(f), phi(f)].flatMap(({ re, im }) => [re, im]);
+}
+
+function resistanceCurve(samples: readonly BandSample[]): (f: number) => number {
+  const curve = curveThrough(
+    samples.map(({ frequency_MHz, beam }) => ({ at: frequency_MHz, re: beam!.resistance_ohm, im: 0 })),
+  );
+  return (f) => curve(f).re;
+}
+
 function drawn(
-  { from_MHz, to_MHz, points }: BandRequest,
-  samples: readonly SweepSample[],
-  error_ohm: number,
+  { from_MHz, to_MHz, points, elevation_deg }: BandRequest,
+  samples: readonly BandSample[],
+  { isAgreed: _, ...errors }: Check,
 ): BandReadout {
   const frequency_MHz = Array.from({ length: points }, (_, i) => from_MHz + ((to_MHz - from_MHz) * i) / (points - 1));
+  const beamed = elevation_deg !== undefined && samples.every((sample) => sample.beam);
+  const curves = beamed && {
+    ahead: fieldCurve(samples, "ahead"),
+    behind: fieldCurve(samples, "behind"),
+    resistance: resistanceCurve(samples),
+  };
   return {
     frequency_MHz,
     feeds: samples[0]!.feeds.map(({ elementId }, i) => {
-      const curve = curveThrough(samples.map((sample) => pointOf(sample, i)));
-      const z = frequency_MHz.map(curve);
+      const z = frequency_MHz.map(curveThrough(samples.map((sample) => feedPoint(sample, i))));
       return {
         elementId,
         resistance_ohm: z.map(({ re }) => re),
@@ -92,6 +131,13 @@ function drawn(
         swr50: z.map(({ re, im }) => swr(re, im, 50)),
       };
     }),
-    interpolated: { solved_MHz: samples.map((sample) => sample.frequency_MHz), error_ohm },
+    ...(curves && {
+      beam: {
+        elevation_deg,
+        forward_dBi: frequency_MHz.map((f) => gainOf(curves.ahead(f), curves.resistance(f))),
+        frontToBack_dB: frequency_MHz.map((f) => gainOf(curves.ahead(f), 1) - gainOf(curves.behind(f), 1)),
+      },
+    }),
+    interpolated: { solved_MHz: samples.map((sample) => sample.frequency_MHz), ...errors },
   };
 }

@@ -1,9 +1,9 @@
 import {
   type BandReadout,
+  type BandSample,
   type Plan,
   type Result,
   type SavedPlan,
-  type SweepSample,
   smoothSweepStep,
 } from "../../engine/index.ts";
 import type { EngineAnswer, EngineAsk } from "../worker/EngineMessage.ts";
@@ -44,7 +44,7 @@ export function followBands(
   };
   /** What was asked last and is not answered yet. */
   let asked: EngineAsk | null = null;
-  const begun = recentlyUsed<readonly SweepSample[]>(mostKept);
+  const begun = recentlyUsed<readonly BandSample[]>(mostKept);
 
   const bandOf = (one: Plan, plan: SavedPlan, model: AnswerModel) =>
     kept[model].get(keyOf(inModel(one, model), bandRequest(plan)));
@@ -112,9 +112,10 @@ export function followBands(
       return sweep();
     }
     const { frequency_MHz } = step;
-    ask({ kind: "feeds", plan: one, frequency_MHz }, (answer) => {
-      if (answer.kind !== "feeds") return;
-      if (answer.result.ok) begun.set(key, [...samples, { frequency_MHz, feeds: answer.result.value }]);
+    const { elevation_deg } = bandRequest(plan);
+    ask({ kind: "sample", plan: one, frequency_MHz, elevation_deg }, (answer) => {
+      if (answer.kind !== "sample") return;
+      if (answer.result.ok) begun.set(key, [...samples, answer.result.value]);
       else kept["full-wave"].set(key, answer.result);
       goOn();
     });
@@ -125,7 +126,7 @@ export function followBands(
     outdate() {
       const { plan, verdict } = plans.getState();
       const wanted = new Set(designsOf(plan, verdict.ok, "full-wave", {}).map((one) => one.key));
-      const isWanted = (one: EngineAsk) => one.kind !== "feeds" || wanted.has(keyOf(one.plan, {}));
+      const isWanted = (one: EngineAsk) => one.kind !== "sample" || wanted.has(keyOf(one.plan, {}));
       if (asked && !isWanted(asked)) asked = null;
       client.outdate(isWanted);
     },

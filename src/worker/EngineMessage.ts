@@ -1,17 +1,22 @@
-import type { BandReadout, BandRequest, Plan, PlanReadout, ReadoutRequest, Result } from "../../engine/index.ts";
+import type { BandReadout, BandRequest, BandSample, Plan, PlanReadout, ReadoutRequest, Result } from "../../engine/index.ts";
 
 /** A question to the engine: plain data, so that it can cross into a worker. */
 export type EngineAsk =
   | { readonly kind: "readouts"; readonly plans: readonly Plan[]; readonly request: ReadoutRequest }
   | { readonly kind: "band"; readonly plan: Plan; readonly request: BandRequest }
   /** One frequency of a sweep whose solves are dear: between two of them it can be broken off. */
-  | { readonly kind: "feeds"; readonly plan: Plan; readonly frequency_MHz: number };
+  | {
+      readonly kind: "sample";
+      readonly plan: Plan;
+      readonly frequency_MHz: number;
+      readonly elevation_deg: number | undefined;
+    };
 
 /** The answers, in the order of the plans asked about. */
 export type EngineAnswer =
   | { readonly kind: "readouts"; readonly results: readonly Result<PlanReadout>[] }
   | { readonly kind: "band"; readonly result: Result<BandReadout> }
-  | { readonly kind: "feeds"; readonly result: Result<PlanReadout["feeds"]> };
+  | { readonly kind: "sample"; readonly result: Result<BandSample> };
 
 export interface EngineRequest {
   readonly id: number;

@@ -1,4 +1,4 @@
-import { feedsAt, readPlan, sweepBandSmooth } from "../../engine/index.ts";
+import { bandSample, readPlan, sweepBandSmooth } from "../../engine/index.ts";
 import type { EngineAnswer, EngineAsk, EngineReply, EngineRequest } from "./EngineMessage.ts";
 
 /** What the worker does with a message; apart from the worker, so that the same code can run beside a test. */
@@ -16,7 +16,7 @@ function answer(ask: EngineAsk): EngineAnswer {
       return { kind: "readouts", results: ask.plans.map((plan) => readPlan(plan, ask.request)) };
     case "band":
       return { kind: "band", result: sweepBandSmooth(ask.plan, ask.request) };
-    case "feeds":
-      return { kind: "feeds", result: feedsAt(ask.plan, ask.frequency_MHz) };
+    case "sample":
+      return { kind: "sample", result: bandSample(ask.plan, ask.frequency_MHz, ask.elevation_deg) };
   }
 }

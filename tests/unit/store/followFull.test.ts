@@ -35,11 +35,11 @@ function setUp(first: SavedPlan = plan) {
   const follower = followPlan(plans, answers, held.make);
   const space = (spacing_m: number) => plans.getState().edit((p) => withSpacing(p, spacing_m), "move");
   /** What is asked and not answered, in whichever worker. */
-  const asked = (kind: "preview" | "full" | "band" | "feeds") =>
+  const asked = (kind: "preview" | "full" | "band" | "sample") =>
     held.workers.flatMap((worker) =>
       worker.isGone ? [] : worker.asked.flatMap(({ ask }) => (kindOf(ask) === kind ? [{ worker, ask }] : [])),
     );
-  const answer = (kind: "preview" | "full" | "band" | "feeds") => {
+  const answer = (kind: "preview" | "full" | "band" | "sample") => {
     const [next] = asked(kind);
     if (!next) throw new Error(`no ${kind} is asked for`);
     next.worker.answer();
@@ -47,7 +47,7 @@ function setUp(first: SavedPlan = plan) {
   return { plans, follower, held, space, asked, answer, shown, now: () => answers.getState() };
 }
 
-function kindOf(ask: EngineAsk): "preview" | "full" | "band" | "feeds" {
+function kindOf(ask: EngineAsk): "preview" | "full" | "band" | "sample" {
   if (ask.kind !== "readouts") return ask.kind;
   return ask.plans[0]!.soilModel === "screen" ? "preview" : "full";
 }
@@ -213,30 +213,30 @@ describe("the sweep in full", { timeout: 120_000 }, () => {
     answer("preview");
     answer("band");
     expect(now().bandModel).toBe("preview");
-    expect(asked("feeds")).toEqual([]);
+    expect(asked("sample")).toEqual([]);
     answer("band");
     answer("full");
     answer("full");
-    answer("feeds");
-    answer("feeds");
-    const third = asked("feeds")[0]!.ask;
+    answer("sample");
+    answer("sample");
+    const third = asked("sample")[0]!.ask;
     space(5);
     answer("preview");
     // The solve in flight ends; then the new plan's sweeps come first, and its own full readout before a full sweep.
-    answer("feeds");
-    expect(asked("feeds")).toEqual([]);
+    answer("sample");
+    expect(asked("sample")).toEqual([]);
     while (asked("band").length > 0) answer("band");
-    expect(asked("feeds")).toEqual([]);
+    expect(asked("sample")).toEqual([]);
     plans.getState().undo();
     vi.advanceTimersByTime(still_ms);
-    const fourth = asked("feeds")[0]!.ask;
+    const fourth = asked("sample")[0]!.ask;
     expect(fourth).not.toEqual(third);
-    while (asked("feeds").length > 0 && now().bandModel === "preview") answer("feeds");
+    while (asked("sample").length > 0 && now().bandModel === "preview") answer("sample");
     expect(now().bandPlan).toBe(plan);
     expect(now().band).toEqual(okValue(sweepBandSmooth(inModel(plan, "full-wave"), bandRequest(plan))));
     // The pin's curve of the other model is gone until its own comes.
     expect(now().pinBands).toEqual({});
-    while (asked("feeds").length > 0) answer("feeds");
+    while (asked("sample").length > 0) answer("sample");
     expect(now().pinBands["pin-1"]!.interpolated).toBeDefined();
   });
 });
