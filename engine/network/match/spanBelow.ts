@@ -27,8 +27,8 @@ export function spanBelow(
     const next = i + step;
     if (next < 0 || next >= value.length) return { place: frequency_MHz[i]!, open: true };
     const rise = value[next]! - value[i]!;
-    // A next point at infinity leaves the end at the last good point.
-    const part = Number.isFinite(rise) ? Math.max(0, limit - value[i]!) / rise : 0;
+    // Over a next point at infinity this is no way at all: the span ends at the last good point.
+    const part = Math.max(0, limit - value[i]!) / rise;
     return { place: frequency_MHz[i]! + part * (frequency_MHz[next]! - frequency_MHz[i]!), open: false };
   };
   const low = end(-1);

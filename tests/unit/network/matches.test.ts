@@ -15,6 +15,7 @@ import {
 } from "../../../engine/index.ts";
 import { feedAt } from "../../../engine/network/match/feedAt.ts";
 import { isStaticDrained } from "../../../engine/network/match/isStaticDrained.ts";
+import { lengthToTurn_m } from "../../../engine/network/match/lengthToTurn_m.ts";
 import { matchQuarterWave } from "../../../engine/network/match/matchQuarterWave.ts";
 import { matchSeriesSection } from "../../../engine/network/match/matchSeriesSection.ts";
 import { matchShuntCoil } from "../../../engine/network/match/matchShuntCoil.ts";
@@ -162,6 +163,25 @@ describe("sections of line", () => {
     expect(matchTwelfthWave({ re: 50, im: 0 }, F, 50, main, other).ok).toBe(false);
   });
 
+  test("a reflection that is where it should be, up to rounding, is not turned once round", () => {
+    expect(lengthToTurn_m(main, F, -1e-17, 0)).toBe(0);
+    expect(lengthToTurn_m(main, F, Math.PI, 0)).toBeCloseTo((0.66 * 299.792458) / F / 4, 12);
+    expect(lengthToTurn_m(main, F, 0, Math.PI / 2)).toBeCloseTo((0.75 * 0.66 * 299.792458) / F / 2, 12);
+  });
+
+  test("single and paralleled lines are tried for every kind of section", () => {
+    const { matches, refused } = okValue(designMatches(request(25, 0)));
+    for (const kind of ["quarter-wave", "series-section", "twelfth-wave"] as const) {
+      const pairs = matches.filter(
+        ({ match }) => match.kind === kind && match.ladder.some((s) => s.kind === "line" && s.parallel === 2),
+      );
+      expect(pairs.length).toBeGreaterThan(0);
+      const tried = new Set(matches.filter(({ match }) => match.kind === kind).map(({ match }) => match.name));
+      // Of 50 and 75 ohm lines, one or two: all but the single 50 ohm.
+      expect(tried.size + refused.filter((r) => r.kind === kind).length).toBe(3);
+    }
+  });
+
   test("stub: four solutions, least cable first, each below half a wave", () => {
     const stubs = okValue(matchStub({ re: 25, im: 10 }, F, 50, main));
     expect(stubs).toHaveLength(4);
@@ -277,6 +297,16 @@ describe("put back over a band, with loss", () => {
     const y = { re: edge.re / size2, im: -edge.im / size2 - 1 / x };
     const y2 = y.re ** 2 + y.im ** 2;
     expect(coil.curve.swr.at(-1)).toBeCloseTo(swr(y.re / y2, -y.im / y2, 50), 9);
+  });
+
+  test("between points only the two on each side count, at the ends the last four", () => {
+    const feed = (odd: number) =>
+      Array.from({ length: 8 }, (_, i) => ({ frequency_MHz: i, impedance_ohm: { re: i === odd ? 7 : 1, im: 0 } }));
+    const counts = (f: number) =>
+      feed(0).flatMap((_, odd) => (Math.abs(feedAt(feed(odd), f).re - 1) > 1e-9 ? [odd] : []));
+    expect(counts(3.1)).toEqual([2, 3, 4, 5]);
+    expect(counts(0.5)).toEqual([0, 1, 2, 3]);
+    expect(counts(6.5)).toEqual([4, 5, 6, 7]);
   });
 
   test("between points the feed is the cubic through four of them", () => {
