@@ -4,7 +4,7 @@ export interface BenchRow {
   /** In `unit`, lower is better, unless `atLeast`. */
   readonly measured: number;
   readonly goal: number;
-  readonly unit: "ms" | "×" | "frames/s" | "kB" | "shift";
+  readonly unit: "ms" | "×" | "frames/s" | "kB" | "MB" | "shift";
   readonly atLeast?: boolean;
   /** What to know when reading the figure. */
   readonly remark?: string;
