@@ -131,6 +131,8 @@ describe("against sums by hand with chain matrices", () => {
     const found = okValue(solveNetwork(design.network, pair, F));
     const part = (id: string): Part => design.network.parts.find((p) => p.id === id)!;
     const [series, across] = [part("in series"), part("across")];
+    for (const p of [series, across]) expect("q" in p && p.q).toBe(p.kind === "coil" ? 250 : 1500);
+    expect(new Set([series.kind, across.kind])).toEqual(new Set(["coil", "capacitor"]));
     const w = 2 * Math.PI * F;
     const impedance = (p: Part): Cx =>
       p.kind === "coil"
@@ -256,7 +258,11 @@ describe("designed harnesses give the currents asked for", () => {
               phasing,
               straight,
             };
-            const point = at(okValue(phasedHarness(request)));
+            const design = okValue(phasedHarness(request));
+            // The rig's line meets the straight element's own line, or its base where it has none.
+            const own = design.network.parts.find((p) => p.id === `line ${straight}`);
+            expect(design.network.source).toBe(own ? own.from : `base ${straight}`);
+            const point = at(design);
             expect(Math.abs(point.sizeError_dB)).toBeLessThan(1e-9);
             expect(Math.abs(point.phaseError_deg)).toBeLessThan(1e-8);
             expect(point.solution.imbalance).toBeLessThan(1e-12);
@@ -351,6 +357,10 @@ describe("designed harnesses give the currents asked for", () => {
     expect(middle!).toBeLessThan(above!);
     expect(middle!).toBeGreaterThan(1e-6); // the coil's loss
     expect(points[1]!.swr).toBeGreaterThan(1);
+    const { ratio, sizeError_dB, phaseError_deg } = points[2]!;
+    expect(sizeError_dB).toBeCloseTo(20 * Math.log10(Math.hypot(ratio.re, ratio.im)), 10);
+    expect(phaseError_deg).toBeCloseTo((Math.atan2(ratio.im, ratio.re) * 180) / Math.PI + 90, 9);
+    expect(Math.abs(sizeError_dB)).toBeGreaterThan(0.01);
   });
 });
 
