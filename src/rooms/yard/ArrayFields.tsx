@@ -3,9 +3,9 @@ import { limits, withElementHeight, withSpacing } from "../../../engine/index.ts
 import { useSettings } from "../../store/useSettings.ts";
 import { QuantityField } from "../../ui/QuantityField.tsx";
 import { formatOtherUnits } from "../../ui/quantity/formatQuantity.ts";
+import { FieldFacts } from "./FieldFacts.tsx";
 import { fieldHand } from "./fieldHand.ts";
 import { withHeading } from "./heading.ts";
-import { inOneLine } from "./inOneLine.ts";
 import { pointOfCompass } from "./pointOfCompass.ts";
 import type { YardEdits } from "./useYardEdits.ts";
 
@@ -26,7 +26,12 @@ export const SpacingField = memo(function SpacingField(p: FieldProps & { readonl
       value={spacing_m}
       least={0}
       most={limits.position_m}
-      hint={inOneLine(`${(spacing_m / p.wavelength).toFixed(3)} λ`, formatOtherUnits(spacing_m, "length_m", units))}
+      hint={
+        <FieldFacts
+          main={`${(spacing_m / p.wavelength).toFixed(3)} λ`}
+          other={formatOtherUnits(spacing_m, "length_m", units)}
+        />
+      }
       cautionId={p.cautionId}
       {...fieldHand(p.edits, (value) => (plan) => withSpacing(plan, value), "move the reflector", "field spacing")}
     />
@@ -65,10 +70,13 @@ export const LengthField = memo(function LengthField(p: LengthProps) {
       value={height_m}
       least={limits.height_wl.least * wavelength}
       most={Math.min(limits.height_wl.most * wavelength, limits.length_m)}
-      hint={inOneLine(
-        driven_m === undefined ? `${(height_m / wavelength).toFixed(3)} λ` : overWords(height_m, driven_m),
-        formatOtherUnits(height_m, "length_m", units),
-      )}
+      hint={
+        <FieldFacts
+          main={driven_m === undefined ? `${(height_m / wavelength).toFixed(3)} λ` : overWords(height_m, driven_m)}
+          {...(driven_m !== undefined ? { said: "on the driven" } : {})}
+          other={formatOtherUnits(height_m, "length_m", units)}
+        />
+      }
       cautionId={p.cautionId}
       {...(driven_m !== undefined ? { percentOver: { value: driven_m, name: "driven" } } : {})}
       {...fieldHand(
@@ -83,5 +91,5 @@ export const LengthField = memo(function LengthField(p: LengthProps) {
 
 function overWords(height_m: number, driven_m: number): string {
   const percent = (height_m / driven_m - 1) * 100;
-  return `${Math.abs(percent).toFixed(1)} % ${percent < 0 ? "shorter" : "longer"}`;
+  return `${percent < 0 ? "−" : "+"}${Math.abs(percent).toFixed(1)} %`;
 }

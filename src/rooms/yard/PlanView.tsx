@@ -16,7 +16,7 @@ import { headingOf } from "./heading.ts";
 import { LabelText } from "./LabelText.tsx";
 import { PlanDimension } from "./PlanDimension.tsx";
 import type { Box_px } from "./placeLabels.ts";
-import { boxAround, isCrowded, placeLabels } from "./placeLabels.ts";
+import { boxAround, isCrowded, placeLabels, textWidth_px } from "./placeLabels.ts";
 import type { Point_px } from "./planFrame.ts";
 import { bearingFromPivot, fitPlanFrame, onRing, toGround, toSheet } from "./planFrame.ts";
 import { dimensionLine, planLabels, spacingText } from "./planLabels.ts";
@@ -66,7 +66,7 @@ export function PlanView(props: Props) {
   const driven = drivenOf(plan);
   const reflector = reflectorOf(plan);
   const ghost = reflector ? undefined : reflectorOf(withReflector(plan));
-  const height_px = sheetHeight_px(size, 0.86, 0.32, 240);
+  const height_px = sheetHeight_px(size, 1, 0.3, 230);
   const isGhostly = ghost !== undefined;
   const frame = useMemo(
     () => fitPlanFrame(isGhostly ? withReflector(fitTo) : fitTo, size.width_px, height_px),
@@ -100,7 +100,11 @@ export function PlanView(props: Props) {
   const sheet = { width: frame.width_px, height: height_px };
   const write = (short: boolean) => {
     const { wishes, obstacles } = planLabels(frame, plan, units, fixed, short, ghost);
-    return { wishes, obstacles, labels: placeLabels(wishes, obstacles, sheet, size.font_px) };
+    // One as long as half the sheet only gets in the way, and the fields say the same.
+    const fitting = wishes.filter(
+      ({ id, text }) => id !== "radials" || textWidth_px(text, size.font_px) < size.width_px * 0.55,
+    );
+    return { wishes, obstacles, labels: placeLabels(fitting, obstacles, sheet, size.font_px) };
   };
   const { wishes, labels } = firstThat(
     [() => write(false), () => write(true)],

@@ -14,7 +14,6 @@ import type { LabelWish } from "./placeLabels.ts";
 import { boxAround, boxesAlong, isCrowded, placeLabels } from "./placeLabels.ts";
 import type { Point_px } from "./planFrame.ts";
 import { spacingText } from "./planLabels.ts";
-import { scaleBar } from "./scaleBar.ts";
 import type { SideFrame } from "./sideFrame.ts";
 import { fitSideFrame, footOf, heightAt, toSideSheet } from "./sideFrame.ts";
 import { snapGrid_m, snapLength } from "./snapLength.ts";
@@ -36,7 +35,7 @@ export function SideView(props: Props) {
 
   const driven = drivenOf(plan);
   const reflector = reflectorOf(plan);
-  const height_px = sheetHeight_px(size, 0.5, 0.19, 160);
+  const height_px = sheetHeight_px(size, 0.4, 0.145, 124);
   const frame = useMemo(() => fitSideFrame(fitTo, size.width_px, height_px), [fitTo, size.width_px, height_px]);
   const heading = headingOf(plan);
   const wavelength = wavelength_m(plan.frequency_MHz);
@@ -51,10 +50,8 @@ export function SideView(props: Props) {
     onHeight(element, snapLength(heightAt(frame, seen_px) - footOf(element), units, fine));
   };
 
-  const bar = scaleBar(frame.pxPerM, units, Math.min(110, size.width_px / 5));
   /** Base line of what is written along the foot of the sheet. */
   const row = height_px - 4;
-  const barX = (frame.width_px - bar.length_px - size.font_px * 2.5) / 2;
   const ground = frame.groundY_px;
   const sheet = { width: frame.width_px, height: ground - 4 };
   const obstacles = plan.elements.flatMap((element) => [
@@ -126,12 +123,6 @@ export function SideView(props: Props) {
           {formatQuantity(heading, "bearing_deg", units)}
         </text>
       </g>
-      <g className="yard-bar">
-        <path d={`M${barX.toFixed(1)} ${row - 7}v5h${bar.length_px.toFixed(1)}v-5`} />
-        <text className="yard-label yard-soft" x={barX + bar.length_px + 6} y={row}>
-          {bar.label}
-        </text>
-      </g>
 
       {labels.map((label) => (
         <LabelText key={label.id} label={label} tieTo={wishes.find((wish) => wish.id === label.id)!.anchor} />
@@ -180,7 +171,9 @@ interface SideDimensionProps {
 
 function SideDimension({ from_px, to_px, y, width_px, font_px, text }: SideDimensionProps) {
   const half = text.length * font_px * 0.28 + 2;
-  const middle = Math.min(Math.max((from_px + to_px) / 2, half), width_px - half);
+  // Between the two bearings that stand on the same line.
+  const least = Math.min(width_px / 2, half + 4.8 * font_px);
+  const middle = Math.min(Math.max((from_px + to_px) / 2, least), width_px - least);
   return (
     <g className="yard-dimension">
       <path d={`M${from_px} ${y - 4}v8M${to_px} ${y - 4}v8M${from_px} ${y}H${to_px}`} />

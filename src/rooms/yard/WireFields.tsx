@@ -78,12 +78,6 @@ export const WireFields = memo(function WireFields(p: Props) {
             cautionId={caution("radialLength")}
             {...radial("length_m", `change the length of the ${prefix}radials`)}
           />
-          <QuantityField
-            label="radial wire"
-            {...thickness}
-            value={radials.diameter_mm}
-            {...radial("diameter_mm", `change the wire of the ${prefix}radials`)}
-          />
           <label className="field yard-lie">
             <span className="field__label">how the radials lie</span>
             <select
@@ -110,6 +104,12 @@ export const WireFields = memo(function WireFields(p: Props) {
             most={limits.radialHeight_wl * wavelength}
             hint={heightHint(radials.height_m)}
             {...height}
+          />
+          <QuantityField
+            label="radial wire"
+            {...thickness}
+            value={radials.diameter_mm}
+            {...radial("diameter_mm", `change the wire of the ${prefix}radials`)}
           />
         </>
       )}

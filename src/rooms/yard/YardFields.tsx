@@ -39,7 +39,7 @@ export function YardFields({ plan, edits }: Props) {
 
   return (
     <div className="yard-fields">
-      <div className="yard-row">
+      <div className="yard-array">
         {spacing_m !== undefined && (
           <SpacingField
             edits={edits}
@@ -64,40 +64,42 @@ export function YardFields({ plan, edits }: Props) {
       </div>
       <Cautions id={`${id}-array`} told={told(warnings, true)} />
 
-      <div className="yard-group">
-        <h3>Conductor and radials</h3>
-        {several && (
-          <label className="check">
-            <input
-              type="checkbox"
-              checked={isAlike}
-              onChange={(event) => {
-                setWantsAlike(event.currentTarget.checked);
-                if (event.currentTarget.checked && driven && !areAlike(plan.elements))
-                  edits.change((p) => allLike(p, driven), "make conductors and radials alike");
-              }}
+      <section className="yard-made" aria-labelledby={`${id}-ground`}>
+        <div className="yard-group">
+          <h3 id={`${id}-ground`}>Conductor and radials</h3>
+          {several && (
+            <label className="check">
+              <input
+                type="checkbox"
+                checked={isAlike}
+                onChange={(event) => {
+                  setWantsAlike(event.currentTarget.checked);
+                  if (event.currentTarget.checked && driven && !areAlike(plan.elements))
+                    edits.change((p) => allLike(p, driven), "make conductors and radials alike");
+                }}
+              />
+              {`same for ${plan.elements.length === 2 ? "both" : "all"}`}
+            </label>
+          )}
+        </div>
+        <div className="yard-columns" data-several={(several && !isAlike) || undefined}>
+          {(isAlike || !several ? plan.elements.slice(0, 1) : plan.elements).map((element) => (
+            <WireFields
+              key={isAlike ? "all" : element.id}
+              edits={edits}
+              diameter_mm={element.diameter_mm}
+              radials={element.radials}
+              elementId={isAlike ? undefined : element.id}
+              isForAll={isAlike}
+              title={isAlike || !several ? undefined : elementName(plan, element)}
+              wavelength={wavelength}
+              cautionId={`${id}-wire`}
+              warned={concerning(warnings, isAlike ? undefined : element.id).join(" ")}
             />
-            {`same for ${plan.elements.length === 2 ? "both" : "all"}`}
-          </label>
-        )}
-      </div>
-      <div className="yard-columns" data-several={(several && !isAlike) || undefined}>
-        {(isAlike || !several ? plan.elements.slice(0, 1) : plan.elements).map((element) => (
-          <WireFields
-            key={isAlike ? "all" : element.id}
-            edits={edits}
-            diameter_mm={element.diameter_mm}
-            radials={element.radials}
-            elementId={isAlike ? undefined : element.id}
-            isForAll={isAlike}
-            title={isAlike || !several ? undefined : elementName(plan, element)}
-            wavelength={wavelength}
-            cautionId={`${id}-wire`}
-            warned={concerning(warnings, isAlike ? undefined : element.id).join(" ")}
-          />
-        ))}
-      </div>
-      <Cautions id={`${id}-wire`} told={told(warnings, false)} />
+          ))}
+        </div>
+        <Cautions id={`${id}-wire`} told={told(warnings, false)} />
+      </section>
     </div>
   );
 }

@@ -12,7 +12,7 @@ export interface SideFrame {
   readonly pxPerM: number;
 }
 
-const margin_px = { left: 28, right: 28, top: 36, bottom: 54 } as const;
+const margin_px = { left: 28, right: 28, top: 24, bottom: 38 } as const;
 
 /** Foot of an element above the soil: raised radials raise it; buried ones leave it at the surface. */
 export function footOf(element: ElementPlan): number {
