@@ -1,4 +1,5 @@
 export type * from "./contract.ts";
+export { KERNEL_FORMAT, onKernelBuilt, putKernel, type StoredKernel } from "./kernel/halfSpace/kernelStore.ts";
 export { antennaImpedance } from "./network/antennaImpedance.ts";
 export type { Chain } from "./network/Chain.ts";
 export { chainLoss_dB } from "./network/chainLoss_dB.ts";

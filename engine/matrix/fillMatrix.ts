@@ -22,6 +22,7 @@ const single = new Float64Array(PAIR_SIZE);
  * carried into each other only one is looked at.
  *
  * @param store blocks kept for this kernel; absent: nothing is kept, which is quickest for a few unlike wires
+ * @param onPart told now and then which part of the pairs is done, 0..1
  * @returns N × N complex, row-major, interleaved [ohm]; N classes where there is a symmetry
  */
 export function fillMatrix(
@@ -31,6 +32,7 @@ export function fillMatrix(
   kernel: PairKernel,
   store?: BlockStore,
   symmetry?: Symmetry | null,
+  onPart?: (part: number) => void,
 ): Float64Array {
   const N = symmetry?.count ?? basis.count;
   const Z = new Float64Array(2 * N * N);
@@ -42,6 +44,7 @@ export function fillMatrix(
   const keys = store ? wireCutKeys(segments) : [];
 
   for (let a = 0; a < wires; a++) {
+    onPart?.((a / wires) ** 2);
     const a0 = firstOfWire[a]!;
     const a1 = firstOfWire[a + 1]!;
     for (let b = 0; b <= a; b++) {

@@ -7,9 +7,13 @@ import type { Cut, PlanReadout, ReadoutRequest } from "./PlanReadout.ts";
 import { radialCurrents } from "./radialCurrents.ts";
 import { readRung } from "./readRung.ts";
 
-/** Everything the workbench shows of a plan at its frequency, as plain data. */
-export function readPlan(plan: Plan, request: ReadoutRequest): Result<PlanReadout> {
-  const result = solvePlanProblem(plan);
+/**
+ * Everything the workbench shows of a plan at its frequency, as plain data.
+ *
+ * @param onPart told now and then which part of the work is done, 0..1
+ */
+export function readPlan(plan: Plan, request: ReadoutRequest, onPart?: (part: number) => void): Result<PlanReadout> {
+  const result = solvePlanProblem(plan, onPart);
   if (!result.ok) return result;
   const { solved } = result.value;
   const gain = solved.gain_dBi;

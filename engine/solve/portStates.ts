@@ -14,6 +14,9 @@ import type { Segments } from "../wires/Segments.ts";
 import { segmentWires } from "../wires/segmentWires.ts";
 import { soilAround } from "../wires/soilAround.ts";
 
+/** The part of a large problem's time that goes into its matrix; most of the rest is the elimination. */
+const FILL = 0.6;
+
 /** Everything about a set of wires and its gaps that does not depend on what is connected to the gaps. */
 export interface PortStates {
   readonly segments: Segments;
@@ -34,9 +37,16 @@ export interface PortStates {
 /**
  * Solves the wires once for every gap: Z x = p for each port vector p, and Y = pᵀ x. Where wires and ports have a symmetry,
  * for the currents that have it too, which are all that the ports drive.
+ *
+ * @param onPart told now and then which part of the work is done, 0..1
  * In the soil preview ("screen") the currents are those over a perfect ground.
  */
-export function portStates(problem: WireProblem, wires: readonly WireInput[], ports: readonly PortInput[]): PortStates {
+export function portStates(
+  problem: WireProblem,
+  wires: readonly WireInput[],
+  ports: readonly PortInput[],
+  onPart?: (part: number) => void,
+): PortStates {
   const { frequency_Hz } = problem;
   const k = (2 * Math.PI * frequency_Hz) / C0_mPerS;
   const graph = joinWires(wires, imagesCurrents(problem));
@@ -53,7 +63,16 @@ export function portStates(problem: WireProblem, wires: readonly WireInput[], po
   const p = portVectors(segments, basis, portEnd);
   const P = ports.length;
   const symmetry = findSymmetry(segments, basis, p, portEnd);
-  const Z = fillMatrix(segments, basis, frequency_Hz, kernel, store, symmetry);
+  const Z = fillMatrix(
+    segments,
+    basis,
+    frequency_Hz,
+    kernel,
+    store,
+    symmetry,
+    onPart && ((part) => onPart(FILL * part)),
+  );
+  onPart?.(FILL);
   const solved = symmetry
     ? solveSymmetric(Z, symmetry.count, toClasses(p, P, symmetry), P)
     : solveSymmetric(Z, basis.count, p, P);

@@ -74,13 +74,13 @@ function extent(segments: Segments): { across: number; up: number } {
 
 /**
  * Solves checked wires with their terminations: port network, currents, far field, powers, and the audit of powers.
- * Throws nothing; a network that cannot be solved shows as values that are not finite, and the callers say so.
+ * `onPart` is told now and then which part of the work is done, 0..1. Throws nothing; a network that cannot be solved shows as values that are not finite, and the callers say so.
  */
-export function solveTerminated(problem: WireProblem): Terminated {
+export function solveTerminated(problem: WireProblem, onPart?: (part: number) => void): Terminated {
   const screened = isScreened(problem);
   const ports: PortInput[] = [...problem.ports];
   if (screened) ports.push(...groundContacts(problem));
-  const states = portStates(problem, problem.wires, ports);
+  const states = portStates(problem, problem.wires, ports, onPart);
   const terminations = ports.map((p) => p.termination);
   const notes: Note[] = [];
 

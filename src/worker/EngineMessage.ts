@@ -1,4 +1,12 @@
-import type { BandReadout, BandRequest, BandSample, Plan, PlanReadout, ReadoutRequest, Result } from "../../engine/index.ts";
+import type {
+  BandReadout,
+  BandRequest,
+  BandSample,
+  Plan,
+  PlanReadout,
+  ReadoutRequest,
+  Result,
+} from "../../engine/index.ts";
 
 /** A question to the engine: plain data, so that it can cross into a worker. */
 export type EngineAsk =
@@ -23,7 +31,11 @@ export interface EngineRequest {
   readonly ask: EngineAsk;
 }
 
-/** `thrown` is an error of ours, not of the plan's: the message is for the person to pass on. */
+/**
+ * `part` is how much of the answer is done, 0..1, and comes before it. `thrown` is an error of ours, not of the plan's: the
+ * message is for the person to pass on.
+ */
 export type EngineReply =
+  | { readonly id: number; readonly part: number }
   | { readonly id: number; readonly answer: EngineAnswer }
   | { readonly id: number; readonly thrown: string };

@@ -1,19 +1,25 @@
 import { bandSample, readPlan, sweepBandSmooth } from "../../engine/index.ts";
 import type { EngineAnswer, EngineAsk, EngineReply, EngineRequest } from "./EngineMessage.ts";
 
-/** What the worker does with a message; apart from the worker, so that the same code can run beside a test. */
-export function answerRequest({ id, ask }: EngineRequest): EngineReply {
+/** What the worker does with a message, telling now and then which part of it is done; apart from the worker, so that the same code can run beside a test. */
+export function answerRequest({ id, ask }: EngineRequest, onPart?: (part: number) => void): EngineReply {
   try {
-    return { id, answer: answer(ask) };
+    return { id, answer: answer(ask, onPart) };
   } catch (error) {
     return { id, thrown: error instanceof Error ? error.message : String(error) };
   }
 }
 
-function answer(ask: EngineAsk): EngineAnswer {
+function answer(ask: EngineAsk, onPart?: (part: number) => void): EngineAnswer {
   switch (ask.kind) {
     case "readouts":
-      return { kind: "readouts", results: ask.plans.map((plan) => readPlan(plan, ask.request)) };
+      return {
+        kind: "readouts",
+        results: ask.plans.map((plan, i) => {
+          const own = onPart && ((part: number) => onPart((i + part) / ask.plans.length));
+          return readPlan(plan, ask.request, own);
+        }),
+      };
     case "band":
       return { kind: "band", result: sweepBandSmooth(ask.plan, ask.request) };
     case "sample":

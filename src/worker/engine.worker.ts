@@ -1,6 +1,30 @@
 import { answerRequest } from "./answerRequest.ts";
-import type { EngineRequest } from "./EngineMessage.ts";
+import type { EngineAsk, EngineReply, EngineRequest } from "./EngineMessage.ts";
+import { kernelShelf } from "./kernelShelf.ts";
 
-self.addEventListener("message", (event: MessageEvent<EngineRequest>) => {
-  self.postMessage(answerRequest(event.data));
+/** The page is told of progress this often at most. */
+const pace_ms = 100;
+let shelf: Promise<void> | undefined;
+
+self.addEventListener("message", async ({ data }: MessageEvent<EngineRequest>) => {
+  if (needsKernels(data.ask)) {
+    shelf ??= kernelShelf();
+    await shelf;
+  }
+  const reply = (message: EngineReply) => self.postMessage(message);
+  let told = performance.now();
+  reply(
+    answerRequest(data, (part) => {
+      const now = performance.now();
+      if (now - told < pace_ms) return;
+      told = now;
+      reply({ id: data.id, part });
+    }),
+  );
 });
+
+/** A preview must come at once and reads no tables. */
+function needsKernels(ask: EngineAsk): boolean {
+  const plans = ask.kind === "readouts" ? ask.plans : [ask.plan];
+  return plans.some((plan) => plan.ground.kind === "soil" && plan.soilModel === "full-wave");
+}

@@ -4,11 +4,14 @@ import type { EngineWorker, MakeWorker } from "./EngineWorker.ts";
 export interface EngineClient {
   /**
    * Asks; at most one question is with the worker and at most one waits. A newer question replaces the one that
-   * waits, whose `done` is then never called. An answer always goes to the `done` of the question it belongs to.
+   * waits, whose `done` is then never called. An answer always goes to the `done` of the question it belongs to;
+   * before it, `onPart` may be told how much of it is done, 0..1.
    */
-  ask(ask: EngineAsk, done: (answer: EngineAnswer) => void): void;
+  ask(ask: EngineAsk, done: (answer: EngineAnswer) => void, onPart?: (part: number) => void): void;
   /** Forgets the question that waits, if any. The one in flight still answers. */
   forget(): void;
+  /** Ends the worker in the midst of what it does; its question is never answered. A question that waits is sent anew. */
+  abort(): void;
   /**
    * Says what is wanted no longer. A question that waits is then forgotten. One in flight may still answer, and then
    * its `done` is called: what the worker has built for it serves the next one. But where it keeps another question
@@ -26,6 +29,7 @@ interface Question {
   readonly id: number;
   readonly ask: EngineAsk;
   readonly done: (answer: EngineAnswer) => void;
+  readonly onPart: ((part: number) => void) | undefined;
 }
 
 /**
@@ -75,6 +79,7 @@ export function engineClient(makeWorker: MakeWorker, onFault: (message: string) 
       const started = makeWorker();
       started.onmessage = ({ data }) => {
         if (worker !== started || data.id !== inFlight?.id) return;
+        if ("part" in data) return inFlight.onPart?.(data.part);
         if ("thrown" in data) return giveUp(data.thrown);
         const { done } = inFlight;
         inFlight = null;
@@ -105,13 +110,17 @@ export function engineClient(makeWorker: MakeWorker, onFault: (message: string) 
   };
 
   return {
-    ask(ask, done) {
-      waiting = { id: ++lastId, ask, done };
+    ask(ask, done, onPart) {
+      waiting = { id: ++lastId, ask, done, onPart };
       send();
       watch();
     },
     forget() {
       waiting = null;
+    },
+    abort() {
+      if (inFlight) end();
+      send();
     },
     outdate(isWanted) {
       if (waiting && !isWanted(waiting.ask)) waiting = null;

@@ -4,6 +4,7 @@ import { buildPatches } from "./buildPatches.ts";
 import { depthGrid } from "./depthGrid.ts";
 import { type HalfSpace, halfSpaceOf } from "./HalfSpace.ts";
 import type { KernelPatches } from "./KernelPatches.ts";
+import { keepKernel } from "./kernelStore.ts";
 import { placeAcross, placeInSoil } from "./Placement.ts";
 
 /** Wanted error of the series relative to 1/R. */
@@ -14,11 +15,6 @@ const NEAREST_M = 4e-3;
 const REACH_WAVELENGTHS = 1.2;
 /** Sums of two depths that one series for wires in soil serves [m]. */
 const DEPTH_SUMS_M = [0.12, 0.3, 0.7] as const;
-/** Series kept: some frequencies of a few depths each. */
-const MOST_KEPT = 120;
-
-const kept = new Map<string, KernelPatches>();
-
 export interface Burial {
   /** Of any wire in soil [m]. */
   readonly deepest_m: number;
@@ -57,12 +53,5 @@ export function keptKernels(
 }
 
 function keep(what: string, h: HalfSpace, reach_m: number, build: () => KernelPatches): KernelPatches {
-  const key = `${h.frequency_Hz}|${h.relativePermittivity}|${h.conductivity_SPerM}|${what}`;
-  let patches = kept.get(key);
-  if (!patches || patches.rMax < reach_m) patches = build();
-  // Re-inserted at the end: the first key is the one longest unused.
-  kept.delete(key);
-  kept.set(key, patches);
-  if (kept.size > MOST_KEPT) kept.delete(kept.keys().next().value!);
-  return patches;
+  return keepKernel(`${h.frequency_Hz}|${h.relativePermittivity}|${h.conductivity_SPerM}|${what}`, reach_m, build);
 }

@@ -45,6 +45,36 @@ describe("newest wins", () => {
     expect(client.isBusy).toBe(true);
   });
 
+  test("the part that is done is told to the question in flight only, and never ends it", () => {
+    const { held, client } = setUp();
+    const told: number[] = [];
+    const answers: string[] = [];
+    client.ask(
+      ask("long"),
+      () => answers.push("long"),
+      (part) => told.push(part),
+    );
+    const [worker] = held.workers;
+    worker!.say({ id: worker!.asked[0]!.id, part: 0.25 });
+    worker!.say({ id: 999, part: 0.5 });
+    expect(told).toEqual([0.25]);
+    expect(client.isBusy).toBe(true);
+    worker!.answer();
+    expect(answers).toEqual(["long"]);
+  });
+
+  test("broken off, a question is never answered, its worker is gone, and what waits goes to another", () => {
+    const { held, answered, send, client } = setUp();
+    send("first");
+    send("second");
+    client.abort();
+    expect(held.workers.map((worker) => worker.isGone)).toEqual([true, false]);
+    held.answerAll();
+    expect(answered).toEqual(["second"]);
+    client.abort();
+    expect(client.isBusy).toBe(false);
+  });
+
   test("what was forgotten is not sent", () => {
     const { held, answered, send, client } = setUp();
     send("first");
