@@ -500,6 +500,8 @@ describe("special cases of the network", () => {
     };
     expect(where(request)).toEqual([]);
     expect(where({ ...request, ratio: { re: 0, im: 0 } })).toEqual(["ratio"]);
+    const nothing = phasedHarness({ ...request, ratio: { re: 0, im: 0 } });
+    expect(messages(nothing)).toEqual(["The current ratio is 0; both elements must carry current to be fed."]);
     expect(where({ ...request, ratio: { re: Number.NaN, im: 0 } })).toEqual(["ratio.re"]);
     expect(where({ ...request, lengths_m: [-1, 3] })).toEqual(["lengths_m[0]"]);
     expect(where({ ...request, coilQ: 0 })).toEqual(["coilQ"]);

@@ -390,6 +390,7 @@ describe("bad input is named", () => {
     expect(where(request(39, 0, { capacitorQ: 0 }))).toEqual(["capacitorQ"]);
     expect(where(request(39, 0, { power_W: 0 }))).toEqual(["power_W"]);
     expect(where(request(39, 0, { design_MHz: 7.21 }))).toEqual(["design_MHz"]);
+    expect(where(request(39, 0, { design_MHz: 6.99 }))).toEqual(["design_MHz"]);
     expect(where(request(39, 0, { feed: [] }))).toEqual(["feed"]);
     expect(where(request(-5, 0, { feed: band(-5, Number.NaN).slice(0, 1), design_MHz: 7 }))).toEqual([
       "feed[0].impedance_ohm.re",
