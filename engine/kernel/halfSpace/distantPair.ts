@@ -9,7 +9,7 @@ export const FAR = 6;
 
 /** |k| times the longer segment up to which those do: for each next entry one point more. */
 const POINTS_BY_PHASE = [0.4, 1, 2, 3, 4.5, 6, 8, 10, 12] as const;
-const rules = Array.from({ length: 3 + POINTS_BY_PHASE.length }, (_, n) => gaussLegendre(Math.max(1, n)));
+const rules = Array.from({ length: 4 + POINTS_BY_PHASE.length }, (_, n) => gaussLegendre(Math.max(1, n)));
 const kernel = new Float64Array(10);
 
 /**

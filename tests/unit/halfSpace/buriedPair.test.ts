@@ -1,5 +1,6 @@
 import { describe, expect, test, vi } from "vitest";
 import { buildPatches } from "../../../engine/kernel/halfSpace/buildPatches.ts";
+import { DISTANT, FAR } from "../../../engine/kernel/halfSpace/distantPair.ts";
 import { halfSpaceOf } from "../../../engine/kernel/halfSpace/HalfSpace.ts";
 import type { KernelPatches } from "../../../engine/kernel/halfSpace/KernelPatches.ts";
 import { keptKernels } from "../../../engine/kernel/halfSpace/keptKernels.ts";
@@ -203,6 +204,20 @@ const soils = [
   { f: 3.6e6, er: 81, sigma: 5 },
 ] as const;
 
+/** I1..I4 from series: what is left and what was taken out together. */
+const fromPatches = (patches: KernelPatches): WholeKernels => {
+  const A = staticPart(patches.place);
+  return (out, rho, zeta) => {
+    readPatchKernels(out, patches, rho, zeta);
+    const angle = rho === 0 ? 0 : rho / (Math.hypot(rho, zeta) + zeta);
+    for (let c = 0; c < 8; c += 2) {
+      const w = c === 4 ? angle : 1;
+      out[c]! += w * (A[c]! * out[8]! - A[c + 1]! * out[9]!);
+      out[c + 1]! += w * (A[c]! * out[9]! + A[c + 1]! * out[8]!);
+    }
+  };
+};
+
 const swap = [0, 2, 1, 3, 4, 6, 5, 7, 8, 9] as const;
 
 describe.each(soils)("moments of buried wires at $f Hz, soil $er / $sigma", ({ f, er, sigma }) => {
@@ -218,18 +233,6 @@ describe.each(soils)("moments of buried wires at $f Hz, soil $er / $sigma", ({ f
       sloping: level.length < buried.length,
     });
     return halfSpaceKernel(table, kernels);
-  };
-  const fromPatches = (patches: KernelPatches): WholeKernels => {
-    const A = staticPart(patches.place);
-    return (out, rho, zeta) => {
-      readPatchKernels(out, patches, rho, zeta);
-      const angle = rho === 0 ? 0 : rho / (Math.hypot(rho, zeta) + zeta);
-      for (let c = 0; c < 8; c += 2) {
-        const w = c === 4 ? angle : 1;
-        out[c]! += w * (A[c]! * out[8]! - A[c + 1]! * out[9]!);
-        out[c + 1]! += w * (A[c]! * out[9]! + A[c + 1]! * out[8]!);
-      }
-    };
   };
   const inSoil = fromPatches(buildPatches(placeInSoil(h), 1e-3, REACH_M, 0.61, 1e-8));
   const acrossLevel = fromPatches(buildPatches(placeAcross(h, d), 0.05, REACH_M, REACH_M, 1e-8));
@@ -269,6 +272,39 @@ describe.each(soils)("moments of buried wires at $f Hz, soil $er / $sigma", ({ f
   /** Found: below 4e-5. */
   test.each(acrossFromLevel)("across: %s", (_, a, b) => check(acrossLevel, a, b, 5e-5));
   test.each(acrossFromLead)("across: %s", (_, a, b) => check(straight, a, b, 5e-5));
+});
+
+/*
+ * Radials of a plan may be long against the wavelength in very good soil. Points of the far rule rise with that, on both
+ * sides of each of its two switches. Relative to L²/R, what the moment would be without phase and decay: found below 2e-6.
+ */
+describe("segments long against the wavelength in soil, some way off", () => {
+  const h = halfSpaceOf(14e6, 20, 0.03);
+  const k1 = Math.hypot(h.k1Re, h.k1Im);
+  const reach_m = 40;
+  const kernel = halfSpaceKernel(
+    keptTable(14e6, 20, 0.03, reach_m),
+    keptKernels(14e6, 20, 0.03, reach_m, { deepest_m: d, level_m: [d], sloping: false }),
+  );
+  const whole = fromPatches(buildPatches(placeInSoil(h), 0.05, reach_m, 0.11, 1e-8));
+  const got = new Float64Array(10);
+  test.each([0.3, 0.5, 1.5, 2.5, 4, 5.5, 7, 9, 11, 13])("|k1|L = %d", (kL) => {
+    const long = kL / k1;
+    for (const ratio of [DISTANT - 0.1, DISTANT + 0.1, FAR - 0.1, FAR + 0.1]) {
+      const a: Ends = [
+        [0, 0, -d],
+        [long, 0, -d],
+      ];
+      const b: Ends = [
+        [ratio * long, 0.1 * long, -d],
+        [(ratio + 0.97) * long, 0.3 * long, -d],
+      ];
+      kernel(got, 0, straightSegments(RADIUS_M, a, b), 0, 1);
+      const want = buriedByCutting(h, whole, a, b, RADIUS_M);
+      for (let p = 0; p < 4; p++)
+        expect(Math.hypot(got[p]! - want[p]!, got[4 + p]! - want[4 + p]!)).toBeLessThan((1e-5 * long) / ratio);
+    }
+  });
 });
 
 /*
