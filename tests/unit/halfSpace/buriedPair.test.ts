@@ -281,7 +281,7 @@ describe.each(soils)("moments of buried wires at $f Hz, soil $er / $sigma", ({ f
 describe("segments long against the wavelength in soil, some way off", () => {
   const h = halfSpaceOf(14e6, 20, 0.03);
   const k1 = Math.hypot(h.k1Re, h.k1Im);
-  const reach_m = 40;
+  const reach_m = 55;
   const kernel = halfSpaceKernel(
     keptTable(14e6, 20, 0.03, reach_m),
     keptKernels(14e6, 20, 0.03, reach_m, { deepest_m: d, level_m: [d], sloping: false }),
