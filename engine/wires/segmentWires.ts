@@ -23,7 +23,8 @@ export interface Meshed {
  * Cuts wires into segments, crowded towards the ends, so that every port lies on a node.
  *
  * Counts are those of segmentCounts. A port inside a wire at fraction p splits it into two runs of about p and 1 − p of
- * the count; where the engine chose the count, rounding up does not take a run below SHORTEST_SEGMENT_RADII.
+ * the count; where the engine chose the count, rounding up does not take a run below SHORTEST_SEGMENT_RADII. Of a wire that
+ * passes into soil the part there may be short: it gets what runs in soil get at least, whatever was asked for the whole.
  *
  * @param soil where wires may lie in it: they are then cut at z = 0, and more finely below it
  */
@@ -86,7 +87,7 @@ export function segmentWires(
           : Number.POSITIVE_INFINITY;
       const middle = z0 + 0.5 * (from + to) * (z1 - z0);
       const fewest =
-        soilWavelength_m !== undefined && middle < 0 && edges.length > 2
+        soilWavelength_m !== undefined && middle < 0 && (wire.segments === undefined || z0 * z1 < 0)
           ? Math.max(FEWEST_IN_SOIL, Math.ceil((PER_SOIL_WAVELENGTH * L * (to - from)) / soilWavelength_m))
           : 1;
       const n = Math.max(1, Math.min(fits, Math.max(fewest, Math.round(countOf[w]! * (to - from)))));
