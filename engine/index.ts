@@ -60,6 +60,7 @@ export { baselineOf } from "./plan/edits/baselineOf.ts";
 export { corePlan } from "./plan/edits/corePlan.ts";
 export { drivenOf } from "./plan/edits/drivenOf.ts";
 export { defaultInterest, interestOf } from "./plan/edits/interestOf.ts";
+export { FEW_RADIALS, layings } from "./plan/edits/layings.ts";
 export { loneVertical } from "./plan/edits/loneVertical.ts";
 export { reflectorOf } from "./plan/edits/reflectorOf.ts";
 export { spacingOf } from "./plan/edits/spacingOf.ts";

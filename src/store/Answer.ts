@@ -17,8 +17,12 @@ export interface Answer {
   readonly state: AnswerState;
   /** By which model `readout` and all of `pinReadouts` were worked out: never some by one and some by the other. */
   readonly model: AnswerModel;
-  /** The full answer to the plan on screen is on its way: how many of the solutions it takes are done. */
-  readonly refining: { readonly done: number; readonly total: number } | null;
+  /** The full answer to the plan on screen is on its way: how many of the solutions it takes are done, and of the next 0..1. */
+  readonly refining: { readonly done: number; readonly total: number; readonly part?: number } | null;
+  /** The person would not wait for the full answer to the plan on screen. */
+  readonly isStopped: boolean;
+  /** Few radials: what the full answer would be if they lay otherwise; null while not known, or where it matters little. */
+  readonly layings: Layings | null;
   /** Why the plan on screen, which asks for the full answer, has to do with the preview. */
   readonly previewOnly: readonly Problem[];
   /** What has to be put right before a new answer can come; all of it. */
@@ -35,6 +39,12 @@ export interface Answer {
   readonly fault: string | null;
 }
 
+export interface Layings {
+  /** The plan they are variants of. */
+  readonly plan: Plan;
+  readonly rows: readonly { readonly height_m: number; readonly readout: PlanReadout }[];
+}
+
 /** Before anything was asked. */
 export const noAnswer: Answer = {
   readout: null,
@@ -42,6 +52,8 @@ export const noAnswer: Answer = {
   state: "working",
   model: "preview",
   refining: null,
+  isStopped: false,
+  layings: null,
   previewOnly: [],
   problems: [],
   band: null,

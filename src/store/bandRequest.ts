@@ -1,4 +1,4 @@
-import type { BandRequest, SavedPlan } from "../../engine/index.ts";
+import { type BandRequest, interestOf, type SavedPlan } from "../../engine/index.ts";
 import { bandSpan } from "./bandSpan.ts";
 
 /** Enough for a smooth SWR curve of a vertical: its impedance turns slowly across one band. */
@@ -12,5 +12,6 @@ export function bandRequest(plan: SavedPlan): BandRequest {
     from_MHz: Math.min(from, plan.frequency_MHz) - margin,
     to_MHz: Math.max(to, plan.frequency_MHz) + margin,
     points,
+    elevation_deg: interestOf(plan).elevation_deg,
   };
 }

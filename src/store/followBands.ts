@@ -1,6 +1,7 @@
 import {
   type BandReadout,
   type BandSample,
+  layings,
   type Plan,
   type Result,
   type SavedPlan,
@@ -8,12 +9,13 @@ import {
 } from "../../engine/index.ts";
 import type { EngineAnswer, EngineAsk } from "../worker/EngineMessage.ts";
 import type { EngineClient } from "../worker/engineClient.ts";
-import type { Answer } from "./Answer.ts";
+import type { Answer, Layings } from "./Answer.ts";
 import { type AnswerModel, answerModels, inModel } from "./answerModels.ts";
 import { bandRequest } from "./bandRequest.ts";
 import { type Design, designsOf, keyOf, ofPins } from "./designs.ts";
 import type { Readable, Writable } from "./followPlan.ts";
 import type { PlanHistory } from "./PlanHistory.ts";
+import { readoutRequest } from "./readoutRequest.ts";
 import { recentlyUsed } from "./recentlyUsed.ts";
 
 export interface BandFollower {
@@ -44,6 +46,7 @@ export function followBands(
   };
   /** What was asked last and is not answered yet. */
   let asked: EngineAsk | null = null;
+  const laid = recentlyUsed<Layings["rows"]>(mostKept);
   const begun = recentlyUsed<readonly BandSample[]>(mostKept);
 
   const bandOf = (one: Plan, plan: SavedPlan, model: AnswerModel) =>
@@ -65,7 +68,7 @@ export function followBands(
     return null;
   };
 
-  const sweep = () => {
+  const sweep = (): void => {
     const { plan, verdict } = plans.getState();
     const { best } = answerModels(plan);
     const shown = verdict.ok ? show(plan, best) : null;
@@ -75,10 +78,35 @@ export function followBands(
 
     const [rough] =
       shown !== "full-wave" && (!verdict.ok || best.includes("preview")) ? missing(plan, verdict.ok, "preview") : [];
-    if (rough) return sweepAtOnce(plan, verdict.ok, rough);
+    if (rough) {
+      sweepAtOnce(plan, verdict.ok, rough);
+      return;
+    }
     const isSettled = verdict.ok && state === "fresh" && model === "full-wave" && refining === null;
     const [fine] = isSettled && best.includes("full-wave") ? missing(plan, true, "full-wave") : [];
     if (fine) sweepOn(plan, fine);
+    else if (isSettled) layOtherwise(plan);
+  };
+
+  /** When all else is there: what the full answer would be if few radials lay otherwise. */
+  const layOtherwise = (plan: SavedPlan) => {
+    if (layings(plan).length === 0) {
+      if (answers.getState().layings) answers.setState({ layings: null });
+      return;
+    }
+    const request = readoutRequest(plan);
+    const one = inModel(plan, "full-wave");
+    const key = keyOf(one, request);
+    const rows = laid.get(key);
+    if (rows) {
+      if (answers.getState().layings?.rows !== rows) answers.setState({ layings: { plan: one, rows } });
+      return;
+    }
+    ask({ kind: "layings", plan: one, request }, (answer) => {
+      if (answer.kind !== "layings") return;
+      laid.set(key, answer.rows);
+      goOn();
+    });
   };
 
   const goOn = () => {
@@ -104,12 +132,13 @@ export function followBands(
       goOn();
     });
 
-  const sweepOn = (plan: SavedPlan, { plan: one, key }: Design) => {
+  const sweepOn = (plan: SavedPlan, { plan: one, key }: Design): void => {
     const samples = begun.get(key) ?? [];
     const step = smoothSweepStep(bandRequest(plan), samples);
     if (step.kind === "done") {
       kept["full-wave"].set(key, { ok: true, value: step.band });
-      return sweep();
+      sweep();
+      return;
     }
     const { frequency_MHz } = step;
     const { elevation_deg } = bandRequest(plan);
@@ -126,7 +155,8 @@ export function followBands(
     outdate() {
       const { plan, verdict } = plans.getState();
       const wanted = new Set(designsOf(plan, verdict.ok, "full-wave", {}).map((one) => one.key));
-      const isWanted = (one: EngineAsk) => one.kind !== "sample" || wanted.has(keyOf(one.plan, {}));
+      const isWanted = (one: EngineAsk) =>
+        (one.kind !== "sample" && one.kind !== "layings") || wanted.has(keyOf(one.plan, {}));
       if (asked && !isWanted(asked)) asked = null;
       client.outdate(isWanted);
     },

@@ -1,6 +1,6 @@
 import type { Plan, PlanReadout, Problem, Result, SavedPlan } from "../../engine/index.ts";
 import { baselineOf } from "../../engine/index.ts";
-import type { EngineAsk } from "../worker/EngineMessage.ts";
+import type { EngineAnswer, EngineAsk } from "../worker/EngineMessage.ts";
 import type { MakeWorker } from "../worker/EngineWorker.ts";
 import { engineClient } from "../worker/engineClient.ts";
 import type { Answer } from "./Answer.ts";
@@ -25,6 +25,10 @@ export interface Writable<T> {
 }
 
 export interface Follower {
+  /** Breaks off the full answer to the plan on screen: what is shown stays. */
+  stopFull(): void;
+  /** Takes it up again. */
+  goOn(): void;
   /** After a fault: start the engine again and ask for what is on screen. */
   retry(): void;
   stop(): void;
@@ -71,6 +75,8 @@ export function followPlan(
   let asked: string | null = null;
   /** How many full answers were missing when the plan on screen came to be. */
   let toDo = 0;
+  /** The plan whose full answer the person would not wait for. */
+  let stopped: SavedPlan | null = null;
 
   const answerOf = (one: Plan, plan: SavedPlan, model: AnswerModel) =>
     kept[model].get(keyOf(inModel(one, model), readoutRequest(plan)));
@@ -158,7 +164,7 @@ export function followPlan(
   /** Asks for the full answers that are missing, one design at a time, the one on screen first. */
   const refine = () => {
     const { plan, verdict } = plans.getState();
-    if (!asksForFull(plan, verdict.ok) || answers.getState().fault !== null)
+    if (!asksForFull(plan, verdict.ok) || answers.getState().fault !== null || stopped === plan)
       return answers.setState({ refining: null });
     const left = missing(plan, true, "full-wave");
     const [next] = left;
@@ -168,7 +174,7 @@ export function followPlan(
     if (asked === next.key) return;
     asked = next.key;
     const ask: EngineAsk = { kind: "readouts", plans: [next.plan], request: readoutRequest(plan) };
-    full.ask(ask, (answer) => {
+    const done = (answer: EngineAnswer) => {
       if (answer.kind !== "readouts") return;
       // Kept though the plan may have moved on: it may come back. Shown only if it is still the plan on screen.
       kept["full-wave"].set(next.key, answer.results[0]!);
@@ -176,6 +182,10 @@ export function followPlan(
       settle();
       // While the plan moves, the next full answer waits for it to be still.
       if (plans.getState().plan === plan) refine();
+    };
+    full.ask(ask, done, (part) => {
+      const { refining } = answers.getState();
+      if (asked === next.key && refining) answers.setState({ refining: { ...refining, part } });
     });
   };
 
@@ -185,6 +195,10 @@ export function followPlan(
   const follow = (after_ms: number) => {
     const { plan, verdict } = plans.getState();
     clearTimeout(stillness);
+    if (stopped !== plan) {
+      stopped = null;
+      answers.setState({ isStopped: false });
+    }
     const isFull = asksForFull(plan, verdict.ok);
     const wanted = new Set(isFull ? missing(plan, true, "full-wave").map((one) => one.key) : []);
     full.outdate((ask) => ask.kind === "readouts" && ask.plans.some((one) => wanted.has(keyOf(one, ask.request))));
@@ -205,6 +219,19 @@ export function followPlan(
   answers.together(() => follow(0));
 
   return {
+    stopFull() {
+      clearTimeout(stillness);
+      stopped = plans.getState().plan;
+      asked = null;
+      full.forget();
+      full.abort();
+      answers.setState({ refining: null, isStopped: true });
+    },
+    goOn() {
+      stopped = null;
+      answers.setState({ isStopped: false });
+      refine();
+    },
     retry() {
       answers.together(() => {
         answers.setState({ fault: null });

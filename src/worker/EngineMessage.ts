@@ -12,6 +12,8 @@ import type {
 export type EngineAsk =
   | { readonly kind: "readouts"; readonly plans: readonly Plan[]; readonly request: ReadoutRequest }
   | { readonly kind: "band"; readonly plan: Plan; readonly request: BandRequest }
+  /** A plan as it would be if its few radials lay otherwise (see `layings`). */
+  | { readonly kind: "layings"; readonly plan: Plan; readonly request: ReadoutRequest }
   /** One frequency of a sweep whose solves are dear: between two of them it can be broken off. */
   | {
       readonly kind: "sample";
@@ -24,6 +26,7 @@ export type EngineAsk =
 export type EngineAnswer =
   | { readonly kind: "readouts"; readonly results: readonly Result<PlanReadout>[] }
   | { readonly kind: "band"; readonly result: Result<BandReadout> }
+  | { readonly kind: "layings"; readonly rows: readonly { readonly height_m: number; readonly readout: PlanReadout }[] }
   | { readonly kind: "sample"; readonly result: Result<BandSample> };
 
 export interface EngineRequest {

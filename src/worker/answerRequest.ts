@@ -1,4 +1,4 @@
-import { bandSample, readPlan, sweepBandSmooth } from "../../engine/index.ts";
+import { bandSample, layings, readPlan, sweepBandSmooth } from "../../engine/index.ts";
 import type { EngineAnswer, EngineAsk, EngineReply, EngineRequest } from "./EngineMessage.ts";
 
 /** What the worker does with a message, telling now and then which part of it is done; apart from the worker, so that the same code can run beside a test. */
@@ -22,6 +22,15 @@ function answer(ask: EngineAsk, onPart?: (part: number) => void): EngineAnswer {
       };
     case "band":
       return { kind: "band", result: sweepBandSmooth(ask.plan, ask.request) };
+    case "layings":
+      // One that cannot be laid so (radials that would cross something) is left out.
+      return {
+        kind: "layings",
+        rows: layings(ask.plan).flatMap(({ height_m, plan }) => {
+          const read = readPlan(plan, ask.request);
+          return read.ok ? [{ height_m, readout: read.value }] : [];
+        }),
+      };
     case "sample":
       return { kind: "sample", result: bandSample(ask.plan, ask.frequency_MHz, ask.elevation_deg) };
   }

@@ -35,11 +35,11 @@ function setUp(first: SavedPlan = plan) {
   const follower = followPlan(plans, answers, held.make);
   const space = (spacing_m: number) => plans.getState().edit((p) => withSpacing(p, spacing_m), "move");
   /** What is asked and not answered, in whichever worker. */
-  const asked = (kind: "preview" | "full" | "band" | "sample") =>
+  const asked = (kind: Kind) =>
     held.workers.flatMap((worker) =>
       worker.isGone ? [] : worker.asked.flatMap(({ ask }) => (kindOf(ask) === kind ? [{ worker, ask }] : [])),
     );
-  const answer = (kind: "preview" | "full" | "band" | "sample") => {
+  const answer = (kind: Kind) => {
     const [next] = asked(kind);
     if (!next) throw new Error(`no ${kind} is asked for`);
     next.worker.answer();
@@ -47,7 +47,9 @@ function setUp(first: SavedPlan = plan) {
   return { plans, follower, held, space, asked, answer, shown, now: () => answers.getState() };
 }
 
-function kindOf(ask: EngineAsk): "preview" | "full" | "band" | "sample" {
+type Kind = "preview" | "full" | "band" | "sample" | "layings";
+
+function kindOf(ask: EngineAsk): Kind {
   if (ask.kind !== "readouts") return ask.kind;
   return ask.plans[0]!.soilModel === "screen" ? "preview" : "full";
 }
@@ -175,6 +177,61 @@ describe("preview at once, full answer in its place", { timeout: 60_000 }, () =>
     expect(asked("full")).toEqual([]);
     expect(now()).toMatchObject({ state: "fresh", model: "preview", refining: null, previewOnly: [] });
     expect(now().pinReadouts["pin-1"]).toEqual(truth(plan, "preview").pin);
+  });
+});
+
+describe("not waiting for the full answer", { timeout: 60_000 }, () => {
+  test("the part that is done is told; stopped, the preview stays, until it is asked for again or the plan changes", () => {
+    const { follower, now, asked, answer, space } = setUp();
+    answer("preview");
+    const [first] = asked("full");
+    first!.worker.say({ id: first!.worker.asked[0]!.id, part: 0.3 });
+    expect(now().refining).toEqual({ done: 0, total: 2, part: 0.3 });
+    follower.stopFull();
+    expect(first!.worker.isGone).toBe(true);
+    vi.advanceTimersByTime(5000);
+    expect(asked("full")).toEqual([]);
+    expect(now()).toMatchObject({ state: "fresh", model: "preview", refining: null, isStopped: true });
+    follower.goOn();
+    expect(now().isStopped).toBe(false);
+    answer("full");
+    answer("full");
+    expect(now()).toMatchObject({ model: "full-wave", refining: null });
+
+    space(5.5);
+    follower.stopFull();
+    vi.advanceTimersByTime(5000);
+    expect(asked("full")).toEqual([]);
+    space(5.6);
+    expect(now().isStopped).toBe(false);
+    vi.advanceTimersByTime(still_ms);
+    expect(asked("full")).toHaveLength(1);
+  });
+});
+
+describe("few radials, lying otherwise", { timeout: 120_000 }, () => {
+  test("are asked about last of all, belong to the plan they vary, and are gone with eight radials", () => {
+    const { now, asked, answer, plans } = setUp();
+    answer("preview");
+    answer("full");
+    answer("full");
+    while (asked("band").length > 0) answer("band");
+    while (asked("sample").length > 0) answer("sample");
+    expect(now().layings).toBeNull();
+    answer("layings");
+    const { rows, plan: of } = now().layings!;
+    expect(rows.map((row) => row.height_m)).toEqual([0, 0.02, -0.05]);
+    const request = readoutRequest(plan);
+    for (const { height_m, readout } of rows)
+      expect(readout).toEqual(okValue(readPlan(withRadials(of, { height_m }), request)));
+    plans.getState().edit((p) => withRadials(p, { count: 8 }), "more");
+    vi.advanceTimersByTime(still_ms);
+    while (asked("preview").length > 0) answer("preview");
+    while (asked("full").length > 0) answer("full");
+    while (asked("band").length > 0) answer("band");
+    while (asked("sample").length > 0) answer("sample");
+    expect(asked("layings")).toEqual([]);
+    expect(now().layings).toBeNull();
   });
 });
 
