@@ -1,4 +1,5 @@
 import { failed, ok, type Result } from "../result.ts";
+import { checkFeedline } from "./checkFeedline.ts";
 import { checkFormat } from "./checkFormat.ts";
 import { checkPlanFields } from "./checkPlan.ts";
 import { type Fields, Findings } from "./Findings.ts";
@@ -7,7 +8,7 @@ import { limits } from "./limits.ts";
 import { plainCopy } from "./plainCopy.ts";
 import type { SavedPlan } from "./SavedPlan.ts";
 
-/** As `checkPlan`, with site, band, interest, pins, baseline and remark where they are there. Never throws. */
+/** As `checkPlan`, with site, band, interest, pins, baseline, remark and feed line where they are there. Never throws. */
 export function checkSavedPlan(candidate: unknown): Result<SavedPlan> {
   const copied = plainCopy(candidate);
   if (!copied.ok) return copied;
@@ -26,6 +27,7 @@ export function checkSavedPlan(candidate: unknown): Result<SavedPlan> {
     if (baseline !== undefined && !pinIds.includes(baseline))
       findings.add("unknown-pin", "baseline", `The baseline is ${JSON.stringify(baseline)}; no pin has that id.`);
   }
+  if (plan.feedline !== undefined) checkFeedline(findings, plan);
   findNotFinite(findings, plan);
   // Every field of SavedPlan has just been seen to be what its type says.
   return findings.problems.length > 0 ? failed(...findings.problems) : ok(plan as unknown as SavedPlan);

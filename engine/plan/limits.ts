@@ -41,6 +41,21 @@ export const limits = {
   currentMagnitude: 1e6,
   load_ohm: 1e6,
 
+  /** The line to the rig, and what is chosen about matches, a fed pair and reversal. */
+  feedline: {
+    length_m: { least: 0.1, most: 1000 },
+    impedance_ohm: { least: 5, most: 1000 },
+    velocityFactor: { least: 0.1, most: 1 },
+    loss_dBPer100m: { least: 0, most: 300 },
+    lossFrequency_MHz: { least: 0.1, most: 3000 },
+    power_W: { least: 0.001, most: 100_000 },
+    swrLimit: { least: 1.01, most: 10 },
+    q: { least: 1, most: 100_000 },
+    ratio: { least: 0.01, most: 100 },
+    phase_deg: { least: -180, most: 180 },
+    match_characters: 300,
+  },
+
   pins: 4,
   elevation_deg: { least: 0.5, most: 90 },
   sector_deg: { least: 0, most: 360 },

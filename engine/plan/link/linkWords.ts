@@ -9,4 +9,6 @@ export const linkWords: readonly string[] = [
   "insulation site heading_deg ituRegion band label from_MHz to_MHz interest elevation_deg rearSector_deg",
   "azimuthCutElevation_deg pins name plan baseline remark driven reflector pin-1 pin-2 pin-3 pin-4",
   "each direction_deg stake fields overlap stop bus bonded",
+  "feedline cable listed own impedance_ohm velocityFactor loss loss_dBPer100m sectionId power_W swrLimit coilQ",
+  "capacitorQ match pair asDrawn reversal goal front-to-back as-now load part stub",
 ].flatMap((line) => line.split(" "));
