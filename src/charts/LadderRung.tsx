@@ -25,10 +25,8 @@ export const LadderRung = memo(function LadderRung(p: Props) {
         {p.elevation_deg}°{p.carriesPath && <span className="ld-carries">path</span>}
       </th>
       <td>
-        <span className="visually-hidden">
-          {p.baselineName !== null && `${p.baselineName} ${p.baseline} dBi, `}now {p.now} dBi
-        </span>
         <LadderTrack
+          label={`${p.baselineName === null ? "" : `${p.baselineName} ${p.baseline} dBi, `}now ${p.now} dBi`}
           now={p.now}
           now_percent={p.now_percent}
           baseline={p.baseline}

@@ -1,5 +1,5 @@
 import { useRef } from "react";
-import { useAnswer } from "../store/useAnswer.ts";
+import { useCalmAnswer } from "../store/useCalmAnswer.ts";
 import { Announcer } from "./Announcer.tsx";
 import { DesignBar } from "./DesignBar.tsx";
 import { Figure } from "./Figure.tsx";
@@ -16,7 +16,7 @@ interface Props {
 
 /** The strip under the top bar: what the design buys, in four figures and one sentence, and what can be done about it. */
 export function Headline({ onRetry }: Props) {
-  const state = useAnswer((s) => s.state);
+  const state = useCalmAnswer((s) => s.state);
   const comparison = useComparison();
   const figures = comparison?.figures ?? waiting;
   const full = useRef<HTMLDListElement>(null);

@@ -1,5 +1,6 @@
 import { memo } from "react";
 import { useAnswer } from "../store/useAnswer.ts";
+import { useCalmAnswer } from "../store/useCalmAnswer.ts";
 import { usePlan } from "../store/usePlan.ts";
 import { Button } from "../ui/Button.tsx";
 import { Icon } from "../ui/Icon.tsx";
@@ -12,7 +13,7 @@ const noNotes: readonly never[] = [];
 /** What the figures are, how far they can be trusted, and the engine's own cautions. One line high, whatever it says. */
 export const Sureness = memo(function Sureness() {
   const label = useAnswerLabel();
-  const notes = useAnswer((s) => s.readout?.notes ?? noNotes);
+  const notes = useCalmAnswer((s) => s.readout?.notes ?? noNotes);
   const previewOnly = useAnswer((s) => s.previewOnly);
   const isFull = usePlan((s) => s.plan.soilModel === "full-wave");
   const edit = usePlan((s) => s.edit);

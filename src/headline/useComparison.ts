@@ -1,6 +1,6 @@
 import { useMemo } from "react";
 import { baselineOf, interestOf, type Plan } from "../../engine/index.ts";
-import { useAnswer } from "../store/useAnswer.ts";
+import { useCalmAnswer } from "../store/useCalmAnswer.ts";
 import { usePlan } from "../store/usePlan.ts";
 import { groundName } from "../text/groundName.ts";
 import { headlineSentence } from "../text/headlineSentence.ts";
@@ -12,11 +12,11 @@ import { headlineFigures } from "./headlineFigures.ts";
  * baseline are taken from that plan too, so that no label ever sits on another plan's figure.
  */
 export function useComparison() {
-  const readout = useAnswer((s) => s.readout);
-  const shown = useAnswer((s) => s.readoutPlan);
-  const pinReadouts = useAnswer((s) => s.pinReadouts);
-  const model = useAnswer((s) => s.model);
-  const isFresh = useAnswer((s) => s.state === "fresh");
+  const readout = useCalmAnswer((s) => s.readout);
+  const shown = useCalmAnswer((s) => s.readoutPlan);
+  const pinReadouts = useCalmAnswer((s) => s.pinReadouts);
+  const model = useCalmAnswer((s) => s.model);
+  const isFresh = useCalmAnswer((s) => s.state === "fresh");
   const pin = usePlan((s) => baselineOf(s.plan));
   const rearSector_deg = usePlan((s) => interestOf(s.plan).rearSector_deg);
   const heading_deg = usePlan((s) => s.plan.site?.heading_deg);

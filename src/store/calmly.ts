@@ -20,7 +20,7 @@ export function calmly<T>(
   };
   source.subscribe((now) => {
     const wait_ms = changedAt_ms + pace_ms - Date.now();
-    if (wait_ms <= 1e9 || isUrgent(now, calm.getState())) take();
+    if (wait_ms <= 0 || isUrgent(now, calm.getState())) take();
     else later ??= setTimeout(take, wait_ms);
   });
   return calm;

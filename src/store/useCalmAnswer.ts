@@ -6,15 +6,20 @@ import { answerStore } from "./useAnswer.ts";
 /** What is read as figures need not change oftener than an eye can read it. */
 const pace_ms = 100;
 
-const calmStore = calmly<Answer>(answerStore, pace_ms, (now, shown) => {
-  const isTurned = (now.state === "old") !== (shown.state === "old");
-  return isTurned || now.model !== shown.model || now.fault !== shown.fault || now.problems !== shown.problems;
-});
+const calmStore = calmly<Answer>(
+  answerStore,
+  pace_ms,
+  (now, shown) =>
+    now.state !== shown.state ||
+    now.model !== shown.model ||
+    now.fault !== shown.fault ||
+    now.problems !== shown.problems,
+);
 
 /**
  * As `useAnswer`, for figures and sentences that are read and not watched: in a drag they follow at a pace, which leaves
- * the frames to the pattern, the ladder and what is dragged. One state for all of them, so that they agree; what turns
- * an answer old, or into one of another model, is never late, and what was last is shown in the end.
+ * the frames to the pattern, the ladder and what is dragged. One state for all of them, so that they agree; what an
+ * answer is (of the plan on screen or not, by which model) is never late, nor is a single change after a rest.
  */
 export function useCalmAnswer<T>(select: (state: Answer) => T): T {
   return useStore(calmStore, select);

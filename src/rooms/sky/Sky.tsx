@@ -6,11 +6,10 @@ import type { CutForm } from "../../charts/elevationLayout.ts";
 import { useAnswer } from "../../store/useAnswer.ts";
 import { usePlan } from "../../store/usePlan.ts";
 import { headingOf } from "../yard/heading.ts";
+import { BesideBeam } from "./BesideBeam.tsx";
 import { CutElevation } from "./CutElevation.tsx";
 import { mastsOf } from "./mastsOf.ts";
-import { othersOf } from "./othersOf.ts";
 import { pathBand } from "./pathBand.ts";
-import { SideReadouts } from "./SideReadouts.tsx";
 import { type CutAngles, SkyTools } from "./SkyTools.tsx";
 import { skyScale } from "./skyScale.ts";
 import { useTraces } from "./useTraces.ts";
@@ -37,7 +36,6 @@ export function Sky() {
   const scale = useMemo(() => skyScale(traces, held_dBi), [traces, held_dBi]);
   const path = useMemo(() => pathBand(elevation_deg), [elevation_deg]);
   const masts = useMemo(() => mastsOf(drawn), [drawn]);
-  const others = useMemo(() => othersOf(drawn), [drawn]);
   const { outer_dBi } = scale;
   const hold = useCallback((isHeld: boolean) => setHeld(isHeld ? outer_dBi : null), [outer_dBi]);
 
@@ -77,12 +75,7 @@ export function Sky() {
           stale={stale}
           onMarker={setBearingMark}
         />
-        <SideReadouts
-          readout={traces[0]?.readout ?? null}
-          elevation_deg={azimuthCutElevation_deg}
-          stale={stale}
-          others={others}
-        />
+        <BesideBeam />
       </div>
     </div>
   );

@@ -63,7 +63,7 @@ export const WireFields = memo(function WireFields(p: Props) {
         value={radials.count}
         least={limits.radials.least}
         most={limits.radials.most}
-        hint={p.isForAll ? "each element" : " "}
+        hint={radials.each ? "laid one by one" : p.isForAll ? "each element" : " "}
         cautionId={caution("radialCount")}
         {...radial("count", `change the number of ${prefix}radials`)}
       />
@@ -118,7 +118,7 @@ export const WireFields = memo(function WireFields(p: Props) {
 });
 
 function heightHint(height_m: number): string {
-  if (height_m < 0) return "buried: quick preview only";
+  if (height_m < 0) return "in the soil, base on it";
   if (height_m === 0) return "lying: counts as 5 mm";
   return height_m > limits.previewHeight_m ? "raised, base with them" : "lying, to the wire’s middle";
 }

@@ -7,6 +7,7 @@ import { elementName } from "./elementName.ts";
 import type { GeometryWarning, WarnedField } from "./geometryWarnings.ts";
 import { geometryWarnings } from "./geometryWarnings.ts";
 import { headingOf } from "./heading.ts";
+import { RadialDetails } from "./radials/RadialDetails.tsx";
 import type { YardEdits } from "./useYardEdits.ts";
 import { WireFields } from "./WireFields.tsx";
 
@@ -81,6 +82,7 @@ export function YardFields({ plan, edits }: Props) {
               {`same for ${plan.elements.length === 2 ? "both" : "all"}`}
             </label>
           )}
+          <RadialDetails edits={edits} />
         </div>
         <div className="yard-columns" data-several={(several && !isAlike) || undefined}>
           {(isAlike || !several ? plan.elements.slice(0, 1) : plan.elements).map((element) => (

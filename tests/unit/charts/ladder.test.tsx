@@ -26,7 +26,7 @@ test("a real table: rungs as row headers from the top, each with its difference,
   const rung = ladder.live.ladder.find((r) => r.elevation_deg === 10)!;
   expect(cells[2]!.textContent).toBe(rung.frontToBack_dB.toFixed(1));
   expect(cells[3]!.textContent).toBe(rung.frontToRear_dB.toFixed(1));
-  expect(cells[0]!.querySelector(".visually-hidden")!.textContent).toBe(
+  expect(within(cells[0]!).getByRole("img").getAttribute("aria-label")).toBe(
     `one vertical ${figureOf(ladder.baseline.ladder[3]!.forward_dBi)} dBi, now ${figureOf(rung.forward_dBi)} dBi`,
   );
 });
