@@ -1,4 +1,5 @@
 import { line } from "d3-shape";
+import { fewerPoints } from "./fewerPoints.ts";
 
 /** A point in px; NaN in either place breaks the line there. */
 export type Spot = readonly [x: number, y: number];
@@ -12,13 +13,25 @@ const draw = line<Spot>(
   .defined(isWhole)
   .digits(1);
 
-/** The SVG path through points, in px to one decimal, with a gap wherever a point is not finite. */
+/** Lines that have been drawn, by their points: those of pinned designs are the same in every frame of a drag. */
+const drawn = new WeakMap<readonly Spot[], string>();
+
+/**
+ * The SVG path through points, in px to one decimal, with a gap wherever a point is not finite. Points that the line
+ * does not need are left out.
+ */
 export function tracePath(points: readonly Spot[]): string {
-  return draw(points as Spot[]) ?? "";
+  let path = drawn.get(points);
+  if (path === undefined) {
+    path = draw(fewerPoints(points) as Spot[]) ?? "";
+    drawn.set(points, path);
+  }
+  return path;
 }
 
 /** The surface between each unbroken run of points and the way back given by `foot` (its ends, then closed). */
-export function washPath(points: readonly Spot[], foot: (point: Spot) => Spot): string {
+export function washPath(all: readonly Spot[], foot: (point: Spot) => Spot): string {
+  const points = fewerPoints(all);
   const parts: string[] = [];
   for (let i = 0; i < points.length; i++) {
     if (!isWhole(points[i]!)) continue;
