@@ -1,8 +1,9 @@
-import { useCallback, useEffect, useRef } from "react";
+import { useCallback, useEffect, useRef, useState } from "react";
 import { Cautions } from "./Cautions.tsx";
 import { Headline } from "./headline/Headline.tsx";
 import { OpenByDrop } from "./OpenByDrop.tsx";
 import { Feed } from "./rooms/feed/Feed.tsx";
+import { FeedRoom } from "./rooms/feed/FeedRoom.tsx";
 import { LadderPanel } from "./rooms/sky/LadderPanel.tsx";
 import { Sky } from "./rooms/sky/Sky.tsx";
 import { Yard } from "./rooms/yard/Yard.tsx";
@@ -12,6 +13,7 @@ import { planStore } from "./store/usePlan.ts";
 import { openPlanFile } from "./topbar/planActions.ts";
 import { TopBar } from "./topbar/TopBar.tsx";
 import { usePageKeys } from "./topbar/usePageKeys.ts";
+import { Button } from "./ui/Button.tsx";
 import { Room } from "./ui/Room.tsx";
 import { Toasts } from "./ui/Toasts.tsx";
 import type { MakeWorker } from "./worker/EngineWorker.ts";
@@ -34,13 +36,20 @@ export function App({ makeWorker }: Props) {
   const chooser = useRef<HTMLInputElement>(null);
   const chooseFile = useCallback(() => chooser.current?.click(), []);
   usePageKeys(chooseFile);
+  const [isFeedOpen, setFeedOpen] = useState(false);
+  const feedOpener = useRef<HTMLButtonElement>(null);
+  const closeFeed = useCallback(() => {
+    setFeedOpen(false);
+    // The opener comes back to the page with this change; the focus goes to it afterwards.
+    requestAnimationFrame(() => feedOpener.current?.focus());
+  }, []);
 
   return (
     <>
       <TopBar onOpenFile={chooseFile} />
       <main className="page">
         <Headline onRetry={retry} />
-        <div className="rooms">
+        <div className="rooms" data-open={isFeedOpen ? "feed" : undefined}>
           <Room name="Yard" place="yard" aside="drag the masts, tips and arrow">
             <Yard />
           </Room>
@@ -50,9 +59,23 @@ export function App({ makeWorker }: Props) {
           <Room name="Ladder" place="ladder" aside="low angles, dBi">
             <LadderPanel />
           </Room>
-          <Room name="Feed" place="feed" aside="at the feedpoint">
+          <Room
+            name="Feed"
+            place="feed"
+            aside={
+              <Button
+                ref={feedOpener}
+                className="room__open"
+                aria-expanded={isFeedOpen}
+                onClick={() => setFeedOpen(!isFeedOpen)}
+              >
+                Line, matches, fed pair
+              </Button>
+            }
+          >
             <Feed />
           </Room>
+          {isFeedOpen && <FeedRoom makeWorker={makeWorker} onClose={closeFeed} />}
         </div>
       </main>
       <footer className="page__foot">

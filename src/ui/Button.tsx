@@ -1,6 +1,6 @@
-import type { ButtonHTMLAttributes, ReactNode } from "react";
+import type { ComponentPropsWithRef, ReactNode } from "react";
 
-interface Props extends ButtonHTMLAttributes<HTMLButtonElement> {
+interface Props extends ComponentPropsWithRef<"button"> {
   /** "hot" for the one step the page hopes for; "quiet" for what should not compete. */
   readonly look?: "plain" | "hot" | "quiet";
   readonly icon?: ReactNode;
