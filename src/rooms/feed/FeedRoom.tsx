@@ -1,5 +1,5 @@
-import { useDeferredValue, useEffect, useMemo, useRef, useState } from "react";
-import { feedlineOf, type Ladder, lineOfCable } from "../../../engine/index.ts";
+import { type ReactNode, useDeferredValue, useEffect, useMemo, useRef, useState } from "react";
+import { feedlineOf, type Ladder, lineOfCable, type Problem } from "../../../engine/index.ts";
 import { usePlan } from "../../store/usePlan.ts";
 import { Button } from "../../ui/Button.tsx";
 import { Icon } from "../../ui/Icon.tsx";
@@ -7,14 +7,19 @@ import { Switch } from "../../ui/Switch.tsx";
 import type { MakeWorker } from "../../worker/EngineWorker.ts";
 import { LineFields } from "./line/LineFields.tsx";
 import { LineSection } from "./line/LineSection.tsx";
+import { MatchSection } from "./match/MatchSection.tsx";
+import { matchNamed, roomMatches } from "./match/roomMatches.ts";
 import { SourceWords } from "./SourceWords.tsx";
 import { useBandFeed } from "./useBandFeed.ts";
 import { useFeedlineEdit } from "./useFeedlineEdit.ts";
 import "./FeedRoom.css";
 
-type Part = "line";
+type Part = "line" | "match";
 
-const partNames: readonly { readonly value: Part; readonly label: string }[] = [{ value: "line", label: "Line" }];
+const partNames: readonly { readonly value: Part; readonly label: string }[] = [
+  { value: "line", label: "Line" },
+  { value: "match", label: "Matches" },
+];
 const noLadder: Ladder = [];
 
 interface Props {
@@ -28,13 +33,53 @@ export function FeedRoom({ onClose }: Props) {
   const [part, setPart] = useState<Part>("line");
   const feedline = usePlan((s) => feedlineOf(s.plan));
   const edit = useFeedlineEdit();
-  const shown = useDeferredValue(useBandFeed());
+  const { feed, model, stale, isOneOfSeveral } = useDeferredValue(useBandFeed());
+
   const line = useMemo(() => lineOfCable(feedline.cable), [feedline.cable]);
+  const section = useMemo(
+    () => lineOfCable({ kind: "listed", id: feedline.sectionId }, "feedline.sectionId"),
+    [feedline.sectionId],
+  );
+  const matches = useMemo(
+    () => (feed && line.ok && section.ok ? roomMatches(feed, feedline, line.value, section.value) : null),
+    [feed, feedline, line, section],
+  );
+  const chosen = matches?.ok ? matchNamed(matches.value, feedline.match) : undefined;
 
   useEffect(() => {
     room.current?.focus({ preventScroll: true });
     room.current?.scrollIntoView?.({ block: "start" });
   }, []);
+
+  const body = (): ReactNode => {
+    if (!line.ok) return <Problems problems={line.problems} />;
+    if (!feed || !matches) return <p className="fr-waiting">The sweep across the band is on its way.</p>;
+    if (!matches.ok) return <Problems problems={matches.problems} />;
+    switch (part) {
+      case "line":
+        return (
+          <LineSection
+            feed={feed}
+            feedline={feedline}
+            line={line.value}
+            ladder={chosen?.readout.match.ladder ?? noLadder}
+            matchName={chosen?.readout.match.name ?? null}
+            stale={stale}
+          />
+        );
+      case "match":
+        return (
+          <MatchSection
+            feed={feed}
+            feedline={feedline}
+            line={line.value}
+            matches={matches.value}
+            edit={edit}
+            stale={stale}
+          />
+        );
+    }
+  };
 
   return (
     <section
@@ -60,23 +105,25 @@ export function FeedRoom({ onClose }: Props) {
         </Button>
       </header>
       <LineFields feedline={feedline} edit={edit} />
-      {shown.feed && line.ok ? (
+      {body()}
+      {feed && (
         <>
-          {part === "line" && (
-            <LineSection
-              feed={shown.feed}
-              feedline={feedline}
-              line={line.value}
-              ladder={noLadder}
-              matchName={null}
-              stale={shown.stale}
-            />
+          <SourceWords model={model} what="Feed impedance over the band" />
+          {isOneOfSeveral && (
+            <p className="fr-note">This plan feeds several elements; the line here is the first one’s.</p>
           )}
-          <SourceWords model={shown.model} what="Feed impedance over the band" />
         </>
-      ) : (
-        <p className="fr-waiting">{line.ok ? "The sweep across the band is on its way." : line.problems[0]!.message}</p>
       )}
     </section>
+  );
+}
+
+function Problems({ problems }: { readonly problems: readonly Problem[] }) {
+  return (
+    <ul className="fr-problem">
+      {problems.map((one) => (
+        <li key={`${one.where} ${one.message}`}>{one.message}</li>
+      ))}
+    </ul>
   );
 }

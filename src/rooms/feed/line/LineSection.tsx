@@ -113,6 +113,11 @@ export function LineSection({ feed, feedline, line, ladder, matchName, stale }: 
         {words.map((w) => (
           <p key={w}>{w}</p>
         ))}
+        {ladder.some((one) => one.kind === "retrim") && (
+          <p className="fr-note">
+            The match counts on the element being recut; until the plan has it so, these curves take that as done.
+          </p>
+        )}
       </div>
       <div className="fr-wide">
         <RoomTable
