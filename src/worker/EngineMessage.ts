@@ -2,6 +2,7 @@ import type {
   BandReadout,
   BandRequest,
   BandSample,
+  FedImpedances,
   Plan,
   PlanReadout,
   ReadoutRequest,
@@ -20,14 +21,17 @@ export type EngineAsk =
       readonly plan: Plan;
       readonly frequency_MHz: number;
       readonly elevation_deg: number | undefined;
-    };
+    }
+  /** The impedance matrix of a plan's fed elements at one frequency: what a harness has to work into. */
+  | { readonly kind: "fed"; readonly plan: Plan; readonly frequency_MHz: number };
 
 /** The answers, in the order of the plans asked about. */
 export type EngineAnswer =
   | { readonly kind: "readouts"; readonly results: readonly Result<PlanReadout>[] }
   | { readonly kind: "band"; readonly result: Result<BandReadout> }
   | { readonly kind: "layings"; readonly rows: readonly { readonly height_m: number; readonly readout: PlanReadout }[] }
-  | { readonly kind: "sample"; readonly result: Result<BandSample> };
+  | { readonly kind: "sample"; readonly result: Result<BandSample> }
+  | { readonly kind: "fed"; readonly result: Result<FedImpedances> };
 
 export interface EngineRequest {
   readonly id: number;

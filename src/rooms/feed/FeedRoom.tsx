@@ -9,16 +9,18 @@ import { LineFields } from "./line/LineFields.tsx";
 import { LineSection } from "./line/LineSection.tsx";
 import { MatchSection } from "./match/MatchSection.tsx";
 import { matchNamed, roomMatches } from "./match/roomMatches.ts";
+import { PairSection } from "./pair/PairSection.tsx";
 import { SourceWords } from "./SourceWords.tsx";
 import { useBandFeed } from "./useBandFeed.ts";
 import { useFeedlineEdit } from "./useFeedlineEdit.ts";
 import "./FeedRoom.css";
 
-type Part = "line" | "match";
+type Part = "line" | "match" | "pair";
 
 const partNames: readonly { readonly value: Part; readonly label: string }[] = [
   { value: "line", label: "Line" },
   { value: "match", label: "Matches" },
+  { value: "pair", label: "Fed pair" },
 ];
 const noLadder: Ladder = [];
 
@@ -28,7 +30,7 @@ interface Props {
 }
 
 /** Everything between the rig and the antenna, in parts of which one stands open. */
-export function FeedRoom({ onClose }: Props) {
+export function FeedRoom({ makeWorker, onClose }: Props) {
   const room = useRef<HTMLElement>(null);
   const [part, setPart] = useState<Part>("line");
   const feedline = usePlan((s) => feedlineOf(s.plan));
@@ -53,6 +55,11 @@ export function FeedRoom({ onClose }: Props) {
 
   const body = (): ReactNode => {
     if (!line.ok) return <Problems problems={line.problems} />;
+    if (!section.ok) return <Problems problems={section.problems} />;
+    if (part === "pair")
+      return (
+        <PairSection feedline={feedline} line={line.value} cable={section.value} edit={edit} makeWorker={makeWorker} />
+      );
     if (!feed || !matches) return <p className="fr-waiting">The sweep across the band is on its way.</p>;
     if (!matches.ok) return <Problems problems={matches.problems} />;
     switch (part) {
@@ -106,7 +113,7 @@ export function FeedRoom({ onClose }: Props) {
       </header>
       <LineFields feedline={feedline} edit={edit} />
       {body()}
-      {feed && (
+      {feed && part !== "pair" && (
         <>
           <SourceWords model={model} what="Feed impedance over the band" />
           {isOneOfSeveral && (

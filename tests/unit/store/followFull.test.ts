@@ -47,7 +47,7 @@ function setUp(first: SavedPlan = plan) {
   return { plans, follower, held, space, asked, answer, shown, now: () => answers.getState() };
 }
 
-type Kind = "preview" | "full" | "band" | "sample" | "layings";
+type Kind = "preview" | "full" | Exclude<EngineAsk["kind"], "readouts">;
 
 function kindOf(ask: EngineAsk): Kind {
   if (ask.kind !== "readouts") return ask.kind;
