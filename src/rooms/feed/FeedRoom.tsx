@@ -10,17 +10,19 @@ import { LineSection } from "./line/LineSection.tsx";
 import { MatchSection } from "./match/MatchSection.tsx";
 import { matchNamed, roomMatches } from "./match/roomMatches.ts";
 import { PairSection } from "./pair/PairSection.tsx";
+import { ReversalSection } from "./reversal/ReversalSection.tsx";
 import { SourceWords } from "./SourceWords.tsx";
 import { useBandFeed } from "./useBandFeed.ts";
 import { useFeedlineEdit } from "./useFeedlineEdit.ts";
 import "./FeedRoom.css";
 
-type Part = "line" | "match" | "pair";
+type Part = "line" | "match" | "pair" | "reversal";
 
 const partNames: readonly { readonly value: Part; readonly label: string }[] = [
   { value: "line", label: "Line" },
   { value: "match", label: "Matches" },
   { value: "pair", label: "Fed pair" },
+  { value: "reversal", label: "Reversal" },
 ];
 const noLadder: Ladder = [];
 
@@ -60,6 +62,8 @@ export function FeedRoom({ makeWorker, onClose }: Props) {
       return (
         <PairSection feedline={feedline} line={line.value} cable={section.value} edit={edit} makeWorker={makeWorker} />
       );
+    if (part === "reversal")
+      return <ReversalSection feedline={feedline} cable={section.value} edit={edit} makeWorker={makeWorker} />;
     if (!feed || !matches) return <p className="fr-waiting">The sweep across the band is on its way.</p>;
     if (!matches.ok) return <Problems problems={matches.problems} />;
     switch (part) {
@@ -113,7 +117,7 @@ export function FeedRoom({ makeWorker, onClose }: Props) {
       </header>
       <LineFields feedline={feedline} edit={edit} />
       {body()}
-      {feed && part !== "pair" && (
+      {feed && part !== "pair" && part !== "reversal" && (
         <>
           <SourceWords model={model} what="Feed impedance over the band" />
           {isOneOfSeveral && (

@@ -1,5 +1,4 @@
-import { useEffect, useRef, useState } from "react";
-import { recentlyUsed } from "../../store/recentlyUsed.ts";
+import { useEffect, useMemo, useRef, useState } from "react";
 import type { EngineAnswer, EngineAsk } from "../../worker/EngineMessage.ts";
 import type { MakeWorker } from "../../worker/EngineWorker.ts";
 import { type EngineClient, engineClient } from "../../worker/engineClient.ts";
@@ -7,10 +6,12 @@ import { type EngineClient, engineClient } from "../../worker/engineClient.ts";
 /** Some hundred readouts of 30 kB each are a few megabytes. */
 const mostKept = 300;
 
+export type AnswerTo = (ask: EngineAsk) => EngineAnswer | undefined;
+
 export interface EngineAnswers {
-  /** The answer to a question, if it is known. */
-  answerTo(ask: EngineAsk): EngineAnswer | undefined;
-  /** Asked of the engine next, one after the other; questions that are answered cost nothing. */
+  /** The answer to a question, if it is known; another function when another answer has come. */
+  readonly answerTo: AnswerTo;
+  /** How many of the questions are answered. */
   readonly done: number;
   readonly total: number;
   /** The engine broke: what to tell the person. */
@@ -27,10 +28,9 @@ const keyOf = (ask: EngineAsk) => JSON.stringify(ask);
  * what is known stays known.
  */
 export function useEngineAnswers(makeWorker: MakeWorker, asks: readonly EngineAsk[]): EngineAnswers {
-  const [kept] = useState(() => recentlyUsed<EngineAnswer>(mostKept));
   const client = useRef<EngineClient>(null);
   const asked = useRef<string | null>(null);
-  const [, setCount] = useState(0);
+  const [known, setKnown] = useState<ReadonlyMap<string, EngineAnswer>>(new Map());
   const [fault, setFault] = useState<string | null>(null);
 
   useEffect(() => {
@@ -46,29 +46,26 @@ export function useEngineAnswers(makeWorker: MakeWorker, asks: readonly EngineAs
     };
   }, [makeWorker]);
 
-  const keys = asks.map(keyOf);
-  const next = asks.findIndex((_, i) => !kept.has(keys[i]!));
-  const nextKey = next < 0 ? null : keys[next]!;
-  const wanted = keys.join("\n");
-  // Looked at again whenever an answer has come or the list has changed.
+  const keys = useMemo(() => asks.map(keyOf), [asks]);
   useEffect(() => {
     const engine = client.current;
     if (!engine || fault !== null) return;
-    const list = new Set(wanted.split("\n"));
+    const list = new Set(keys);
     engine.outdate((ask) => list.has(keyOf(ask)));
     if (asked.current !== null && !list.has(asked.current)) asked.current = null;
-    if (nextKey === null || asked.current === nextKey) return;
-    asked.current = nextKey;
-    engine.ask(JSON.parse(nextKey) as EngineAsk, (answer) => {
-      kept.set(nextKey, answer);
-      if (asked.current === nextKey) asked.current = null;
-      setCount((count) => count + 1);
+    const next = keys.find((key) => !known.has(key));
+    if (next === undefined || asked.current === next) return;
+    asked.current = next;
+    engine.ask(JSON.parse(next) as EngineAsk, (answer) => {
+      if (asked.current === next) asked.current = null;
+      setKnown((before) => new Map([...before, [next, answer] as const].slice(-mostKept)));
     });
-  }, [wanted, nextKey, fault, kept]);
+  }, [keys, known, fault]);
 
+  const answerTo = useMemo(() => (ask: EngineAsk) => known.get(keyOf(ask)), [known]);
   return {
-    answerTo: (ask) => kept.get(keyOf(ask)),
-    done: keys.filter((key) => kept.has(key)).length,
+    answerTo,
+    done: keys.filter((key) => known.has(key)).length,
     total: keys.length,
     fault,
     retry: () => setFault(null),

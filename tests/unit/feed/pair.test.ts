@@ -50,7 +50,7 @@ function settle(of: PairAsk) {
   }
   throw new Error("asks without end");
 }
-const rows = settle(ask).rows!;
+const rows = settle(ask).result!;
 const row = (id: PairRow["id"], of = rows) => of.find((one) => one.id === id)!;
 
 describe("plans of a pair", () => {
@@ -77,13 +77,13 @@ describe("plans of a pair", () => {
 describe("the comparison", () => {
   test("asks for the quick things first and is not there before all is answered", () => {
     const first = pairState(ask, () => undefined);
-    expect(first.rows).toBeNull();
+    expect(first.result).toBeNull();
     expect(first.asks[0]!.kind).toBe("fed");
     expect(first.asks.filter((one) => one.kind === "readouts")).toHaveLength(3);
     const all = settle(ask).asks;
     const without = new Map(known);
     without.delete(JSON.stringify(all.at(-1)));
-    expect(pairState(ask, (one) => without.get(JSON.stringify(one))).rows).toBeNull();
+    expect(pairState(ask, (one) => without.get(JSON.stringify(one))).result).toBeNull();
   });
   test("one vertical, reflector and wanted currents are the engine's own answers", () => {
     expect(row("single").readout).toEqual(okValue(readPlan(plans.single, ask.request)));
@@ -119,12 +119,12 @@ describe("the comparison", () => {
     }
   });
   test("what cannot be made stands in its row with the reason; an unsound plan brings its problems and no rows", () => {
-    const inPhase = settle({ ...ask, ratio: { magnitude: 1, phase_deg: 0 } }).rows!;
+    const inPhase = settle({ ...ask, ratio: { magnitude: 1, phase_deg: 0 } }).result!;
     expect(row("delay", inPhase).problem!.message).toMatch(/phase wanted is 0/);
     expect(row("delay", inPhase).readout).toBeNull();
     const bad = { ...plans, fed: { ...plans.fed, frequency_MHz: 99 } };
     const state = settle({ ...ask, plans: bad });
-    expect([state.rows, state.problems.length > 0]).toEqual([null, true]);
+    expect([state.result, state.problems.length > 0]).toEqual([null, true]);
   });
 });
 

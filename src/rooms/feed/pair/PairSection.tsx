@@ -17,8 +17,8 @@ import { headingOf } from "../../yard/heading.ts";
 import { Progress } from "../Progress.tsx";
 import { SourceWords } from "../SourceWords.tsx";
 import { topFor } from "../topFor.ts";
-import { useEngineAnswers } from "../useEngineAnswers.ts";
 import type { FeedlineEdit } from "../useFeedlineEdit.ts";
+import { useStages } from "../useStages.ts";
 import { useStill } from "../useStill.ts";
 import { PairTable } from "./PairTable.tsx";
 import { pairPlans } from "./pairPlans.ts";
@@ -69,8 +69,7 @@ export function PairSection({ feedline, line, cable, edit, makeWorker }: Props) 
       },
     }));
   }, [plans, isGood, plan, wanted, line, cable, elevation_deg]);
-  const answers = useStages(makeWorker, asksOf);
-  const { rows, model, problems } = answers;
+  const { result: rows, model, problems, answers } = useStages(makeWorker, asksOf, pairState);
   const verdict = useMemo(() => (rows ? pairVerdict(rows, elevation_deg) : null), [rows, elevation_deg]);
 
   const set = (change: Partial<typeof pair>, label: string, key?: string) =>
@@ -235,24 +234,3 @@ const trace = (
   role: "live" | "pin",
   style: number,
 ): DesignTrace => ({ id, name, role, style, readout: rows.find((one) => one.id === id)?.readout ?? null });
-
-/** The best model's rows that are complete; questions of all models, the quick one's first. */
-function useStages(
-  makeWorker: MakeWorker,
-  stages: readonly { readonly model: "preview" | "full-wave"; readonly ask: Parameters<typeof pairState>[0] }[],
-) {
-  const [list, setList] = useState<Parameters<typeof useEngineAnswers>[1]>([]);
-  const answers = useEngineAnswers(makeWorker, list);
-  const states = stages.map(({ model, ask }) => ({ model, ...pairState(ask, answers.answerTo) }));
-  const asks = states.flatMap((one) => one.asks);
-  // More questions come up as answers come in.
-  if (asks.length !== list.length || asks.some((one, i) => JSON.stringify(one) !== JSON.stringify(list[i])))
-    setList(asks);
-  const shown = states.findLast((one) => one.rows !== null);
-  return {
-    ...answers,
-    rows: shown?.rows ?? null,
-    model: shown?.model ?? null,
-    problems: shown ? [] : (states.at(-1)?.problems ?? []),
-  };
-}

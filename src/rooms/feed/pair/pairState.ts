@@ -56,7 +56,7 @@ export interface PairState {
   /** Every question that is known to be needed so far, in the order of need. */
   readonly asks: readonly EngineAsk[];
   /** The comparison, once all of it is answered. */
-  readonly rows: readonly PairRow[] | null;
+  readonly result: readonly PairRow[] | null;
   readonly problems: readonly Problem[];
 }
 
@@ -97,7 +97,7 @@ export function pairState(ask: PairAsk, answerTo: (ask: EngineAsk) => EngineAnsw
   const single = readoutOf(plans.single);
   const parasitic = readoutOf(plans.parasitic);
   const ideal = readoutOf(withCurrents(plans.fed, wanted));
-  if (!atDesign) return { asks, rows: null, problems: unique(problems) };
+  if (!atDesign) return { asks, result: null, problems: unique(problems) };
   const made = harnesses({
     impedance_ohm: atDesign.impedance_ohm,
     frequency_MHz: design_MHz,
@@ -119,7 +119,7 @@ export function pairState(ask: PairAsk, answerTo: (ask: EngineAsk) => EngineAnsw
   const parasiticBand = over(plans.parasitic);
   const isDone = asks.every((one) => answerTo(one) !== undefined);
   if (problems.length > 0 || !isDone || !single || !parasitic || !ideal)
-    return { asks, rows: null, problems: unique(problems) };
+    return { asks, result: null, problems: unique(problems) };
 
   const low = frequencies[0]!;
   const high = frequencies.at(-1)!;
@@ -172,7 +172,7 @@ export function pairState(ask: PairAsk, answerTo: (ask: EngineAsk) => EngineAnsw
       };
     }),
   ];
-  return { asks, rows, problems: [] };
+  return { asks, result: rows, problems: [] };
 }
 
 const solvedAt = (
