@@ -12,17 +12,21 @@ import { matchNamed, roomMatches } from "./match/roomMatches.ts";
 import { PairSection } from "./pair/PairSection.tsx";
 import { ReversalSection } from "./reversal/ReversalSection.tsx";
 import { SourceWords } from "./SourceWords.tsx";
+import { SmithSection } from "./smith/SmithSection.tsx";
+import { StressSection } from "./stress/StressSection.tsx";
 import { useBandFeed } from "./useBandFeed.ts";
 import { useFeedlineEdit } from "./useFeedlineEdit.ts";
 import "./FeedRoom.css";
 
-type Part = "line" | "match" | "pair" | "reversal";
+type Part = "line" | "match" | "pair" | "reversal" | "smith" | "stress";
 
 const partNames: readonly { readonly value: Part; readonly label: string }[] = [
   { value: "line", label: "Line" },
   { value: "match", label: "Matches" },
   { value: "pair", label: "Fed pair" },
   { value: "reversal", label: "Reversal" },
+  { value: "smith", label: "Impedance" },
+  { value: "stress", label: "Volts and choke" },
 ];
 const noLadder: Ladder = [];
 
@@ -66,18 +70,16 @@ export function FeedRoom({ makeWorker, onClose }: Props) {
       return <ReversalSection feedline={feedline} cable={section.value} edit={edit} makeWorker={makeWorker} />;
     if (!feed || !matches) return <p className="fr-waiting">The sweep across the band is on its way.</p>;
     if (!matches.ok) return <Problems problems={matches.problems} />;
+    const common = {
+      feed,
+      feedline,
+      line: line.value,
+      ladder: chosen?.readout.match.ladder ?? noLadder,
+      matchName: chosen && chosen.readout.match.ladder.length > 0 ? chosen.readout.match.name : null,
+    };
     switch (part) {
       case "line":
-        return (
-          <LineSection
-            feed={feed}
-            feedline={feedline}
-            line={line.value}
-            ladder={chosen?.readout.match.ladder ?? noLadder}
-            matchName={chosen?.readout.match.name ?? null}
-            stale={stale}
-          />
-        );
+        return <LineSection {...common} stale={stale} />;
       case "match":
         return (
           <MatchSection
@@ -89,6 +91,10 @@ export function FeedRoom({ makeWorker, onClose }: Props) {
             stale={stale}
           />
         );
+      case "smith":
+        return <SmithSection {...common} stale={stale} />;
+      case "stress":
+        return <StressSection {...common} />;
     }
   };
 
