@@ -26,7 +26,7 @@ export function LineFields({ feedline, edit }: { readonly feedline: PlanFeedline
           kind="length_m"
           value={length_m}
           {...bounds.length_m}
-          hint={`${waves.toFixed(2)} λ in the cable, ${formatOtherUnits(length_m, "length_m", units)}`}
+          hint={`${waves.toFixed(2)} λ in it, ${formatOtherUnits(length_m, "length_m", units)}`}
           onCommit={(value, stepped) =>
             edit({ length_m: value }, "change the length of the line", stepped ? "line length" : undefined)
           }

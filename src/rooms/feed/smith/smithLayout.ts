@@ -21,8 +21,9 @@ export interface SmithLayout {
   swrRadius(swr: number): number;
 }
 
-const resistances = [0.2, 0.5, 1, 2, 5];
-const reactances = [0.2, 0.5, 1, 2, 5];
+const coarse = { resistances: [0.2, 0.5, 1, 2, 5], reactances: [0.2, 0.5, 1, 2, 5] };
+/** For the middle alone. */
+const fine = { resistances: [0.6, 0.7, 0.8, 0.9, 1, 1.2, 1.4, 1.6], reactances: [0.1, 0.2, 0.3, 0.4] };
 
 /**
  * The reflection chart in a square: the unit circle of Γ, circles of constant resistance and arcs of constant reactance,
@@ -38,6 +39,14 @@ export function smithLayout(width_px: number, text_px: number, reference_ohm: nu
   const hub: Spot = [size_px / 2, size_px / 2];
   const point = ({ re, im }: Complex): Spot => [hub[0] + re * reach, hub[1] - im * reach];
   const isSeen = ([x, y]: Spot) => Math.hypot(x - hub[0], y - hub[1]) < window - text_px || zoom === 1;
+  const { resistances, reactances } = zoom === 1 ? coarse : fine;
+  /** Where a reactance meets the resistance of the reference, in sight of the middle. */
+  const onResistance = (x: number): NonNullable<SmithRule["mark"]> => {
+    // Γ of 1 + jx.
+    const size = 4 + x * x;
+    const [px, py] = point({ re: (x * x) / size, im: (2 * x) / size });
+    return { at: [px + 4, py], text: `${x > 0 ? "+j" : "−j"}${ohms(Math.abs(x) * reference_ohm)}`, side: "start" };
+  };
   const all: SmithRule[] = [
     ...resistances.map((r): SmithRule => {
       const { re, radius } = smithCircles.resistance(r);
@@ -60,11 +69,14 @@ export function smithLayout(width_px: number, text_px: number, reference_ohm: nu
         return {
           id: `x${x}`,
           path: `M${fx.toFixed(1)},${fy.toFixed(1)}A${bend},${bend},0,0,${x > 0 ? 0 : 1},${tx.toFixed(1)},${ty.toFixed(1)}`,
-          mark: {
-            at: [hub[0] + rim.re * (reach + 0.5 * text_px), hub[1] - rim.im * (reach + 0.9 * text_px)],
-            text: `${x > 0 ? "+j" : "−j"}${ohms(Math.abs(x) * reference_ohm)}`,
-            side: Math.abs(rim.re) < 0.2 ? "middle" : rim.re < 0 ? "end" : "start",
-          },
+          mark:
+            zoom > 1
+              ? onResistance(x)
+              : {
+                  at: [hub[0] + rim.re * (reach + 0.5 * text_px), hub[1] - rim.im * (reach + 0.9 * text_px)],
+                  text: `${x > 0 ? "+j" : "−j"}${ohms(Math.abs(x) * reference_ohm)}`,
+                  side: Math.abs(rim.re) < 0.2 ? "middle" : rim.re < 0 ? "end" : "start",
+                },
         };
       }),
   ];
