@@ -10,7 +10,13 @@ interface Props {
 
 const at = (percent: number) => `${percent.toFixed(1)}%`;
 
-/** One rung's bar: a tick where the baseline is, a dot where the design is now, the stretch between. */
+/** How far a number stands from the middle of its mark. */
+const away_px = 9;
+
+/**
+ * One rung's bar: a tick where the baseline is, a dot where the design is now, the stretch between. A small drawing and
+ * not boxes in the table: boxes that move would be laid out and painted each for itself in every frame of a drag.
+ */
 export function LadderTrack({ label, now_percent, now, baseline_percent, baseline }: Props) {
   const hasNow = Number.isFinite(now_percent);
   const hasBase = Number.isFinite(baseline_percent);
@@ -18,36 +24,45 @@ export function LadderTrack({ label, now_percent, now, baseline_percent, baselin
   const nowSide = hasBase && now_percent < baseline_percent ? "left" : "right";
   const baseSide = nowSide === "right" ? "left" : "right";
   return (
-    // A name, not hidden words: words would be laid out anew in every frame of a drag.
-    <div className="ld-track" role="img" aria-label={label}>
-      <div className="ld-scale">
-        <span className="ld-rail" />
-        {hasNow && hasBase && (
-          <span
-            className="ld-span"
-            style={{
-              left: at(Math.min(now_percent, baseline_percent)),
-              width: at(Math.abs(now_percent - baseline_percent)),
-            }}
-          />
-        )}
-        {hasBase && (
-          <>
-            <span className="ld-tick" style={{ left: at(baseline_percent) }} />
-            <span className={`ld-number ld-number-base ld-number-${baseSide}`} style={{ left: at(baseline_percent) }}>
-              {baseline}
-            </span>
-          </>
-        )}
-        {hasNow && (
-          <>
-            <span className="ld-dot" style={{ left: at(now_percent) }} />
-            <span className={`ld-number ld-number-${nowSide}`} style={{ left: at(now_percent) }}>
-              {now}
-            </span>
-          </>
-        )}
-      </div>
-    </div>
+    <svg className="ld-track" role="img" aria-label={label}>
+      <line className="ld-rail" x1="0%" x2="100%" y1="50%" y2="50%" />
+      {hasNow && hasBase && (
+        <line className="ld-span" x1={at(baseline_percent)} x2={at(now_percent)} y1="50%" y2="50%" />
+      )}
+      {hasBase && (
+        <>
+          <line className="ld-tick" x1={at(baseline_percent)} x2={at(baseline_percent)} y1="22%" y2="78%" />
+          <TrackNumber percent={baseline_percent} side={baseSide} className="ld-number-base" text={baseline} />
+        </>
+      )}
+      {hasNow && (
+        <>
+          <circle className="ld-dot" cx={at(now_percent)} cy="50%" r={6} />
+          <TrackNumber percent={now_percent} side={nowSide} className="ld-number-now" text={now} />
+        </>
+      )}
+    </svg>
+  );
+}
+
+interface NumberProps {
+  readonly percent: number;
+  readonly side: "left" | "right";
+  readonly className: string;
+  readonly text: string;
+}
+
+function TrackNumber({ percent, side, className, text }: NumberProps) {
+  return (
+    <text
+      className={`ld-number ld-number-${side} ${className}`}
+      x={at(percent)}
+      y="50%"
+      dx={side === "left" ? -away_px : away_px}
+      dy="0.35em"
+      textAnchor={side === "left" ? "end" : "start"}
+    >
+      {text}
+    </text>
   );
 }

@@ -39,7 +39,7 @@ const mostKept = 40;
 /** A plan this long unchanged is worth the full answer. */
 export const still_ms = 120;
 /** In a drag the sweep across the band follows at this pace: frames are for the pattern. */
-export const sweepPace_ms = 150;
+export const sweepPace_ms = 400;
 /** Where no preview takes its place, an answer to another plan is not left standing unmarked for longer than this. */
 export const markOld_ms = 500;
 

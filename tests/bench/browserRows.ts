@@ -73,8 +73,10 @@ async function dragFor(page: Page, duration_ms: number): Promise<Drag> {
         const from_ms = performance.now();
         let i = 0;
         const frame = () => {
-          // To and fro at an even pace: near a turning point two frames could rightly show the same pattern.
-          const clientY = y0 + 10 + Math.abs((i++ % 80) - 40);
+          // To and fro at an even pace, each way a third of a pixel beside the last: never twice the same place, whose
+          // answer would be known already.
+          const clientY = y0 + 10 + Math.abs((i % 80) - 40) + 0.37 * Math.floor(i / 40);
+          i++;
           const move = { bubbles: true, pointerId: 1, pointerType: "mouse", isPrimary: true, buttons: 1 };
           handle.dispatchEvent(new PointerEvent("pointermove", { ...move, clientX: x0, clientY }));
           if (performance.now() - from_ms < duration_ms) requestAnimationFrame(frame);

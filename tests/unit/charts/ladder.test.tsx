@@ -43,8 +43,8 @@ test("a loss has a true minus and its numbers change sides with the marks", () =
   render(<Ladder {...ladder} live={sampleReadout(0)} />);
   expect(within(rowOf("10")).getAllByRole("cell")[1]!.textContent).toBe("−1.5");
   const [base, now] = rowOf("10").querySelectorAll(".ld-number");
-  expect(base!.className).toContain("ld-number-right");
-  expect(now!.className).toContain("ld-number-left");
+  expect(base!.getAttribute("class")).toContain("ld-number-right");
+  expect(now!.getAttribute("class")).toContain("ld-number-left");
 });
 
 test("without a baseline the ladder shows gain itself, and draws no tick", () => {
