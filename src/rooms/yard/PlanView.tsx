@@ -102,7 +102,7 @@ export function PlanView(props: Props) {
     const { wishes, obstacles } = planLabels(frame, plan, units, fixed, short, ghost);
     // One as long as half the sheet only gets in the way, and the fields say the same.
     const fitting = wishes.filter(
-      ({ id, text }) => id !== "radials" || textWidth_px(text, size.font_px) < size.width_px * 0.55,
+      ({ id, text }) => id !== "radials" || textWidth_px(text, size.font_px) < size.width_px * 0.5,
     );
     return { wishes, obstacles, labels: placeLabels(fitting, obstacles, sheet, size.font_px) };
   };

@@ -67,7 +67,7 @@ export function YardFields({ plan, edits }: Props) {
 
       <section className="yard-made" aria-labelledby={`${id}-ground`}>
         <div className="yard-group">
-          <h3 id={`${id}-ground`}>Conductor and radials</h3>
+          <h3 id={`${id}-ground`}>Wire and radials</h3>
           {several && (
             <label className="check">
               <input
