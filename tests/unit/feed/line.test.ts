@@ -33,6 +33,7 @@ describe("the feed impedance the room works with", () => {
   test("is not there while the sweep is of another band, of another element, or missing", () => {
     expect(bandFeed(bandReadout, "driven", { ...span, from_MHz: 6.9 }, 7.1)).toBeNull();
     expect(bandFeed(bandReadout, "driven", span, 7.3)).toBeNull();
+    expect(bandFeed(bandReadout, "driven", span, 6.95)).toBeNull();
     expect(bandFeed(bandReadout, "other", span, 7.1)).toBeNull();
     expect(bandFeed(null, "driven", span, 7.1)).toBeNull();
   });
