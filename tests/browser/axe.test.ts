@@ -57,6 +57,14 @@ journey.for(looks.slice(0, 2))(
     await at.item(/Link to this plan/).click();
     await page.getByRole("dialog").waitFor();
     expect(await objections(page)).toEqual([]);
+    await page.keyboard.press("Escape");
+    // Everything in it unfolded.
+    await page.getByRole("button", { name: "Radials in detail …" }).click();
+    const details = page.getByRole("dialog", { name: "Radials in detail" });
+    await details.getByLabel("insulated", { exact: true }).check();
+    await details.getByLabel(/a stake under each base/).check();
+    await details.getByRole("button", { name: "Lay them one by one" }).first().click();
+    expect(await objections(page)).toEqual([]);
   },
 );
 

@@ -15,8 +15,8 @@ export function RadialDetails({ edits }: { readonly edits: YardEdits }) {
   const [isOpen, setIsOpen] = useState(false);
   return (
     <>
-      <Button look="quiet" onClick={() => setIsOpen(true)} aria-haspopup="dialog">
-        Radials in detail …
+      <Button look="quiet" onClick={() => setIsOpen(true)} aria-haspopup="dialog" aria-label="Radials in detail …">
+        in detail …
       </Button>
       {isOpen && (
         <Dialog title="Radials in detail" onClose={() => setIsOpen(false)}>
