@@ -94,6 +94,7 @@ export type * from "./readouts/PlanReadout.ts";
 export { readPlan } from "./readouts/readPlan.ts";
 export { swr } from "./readouts/swr.ts";
 export * from "./result.ts";
+export { type PreviewError, previewError } from "./screen/previewError.ts";
 export { auditSoilPower, type SoilPowerAudit } from "./solve/auditSoilPower.ts";
 export { portImpedances } from "./solve/portImpedances.ts";
 export { solvePlan } from "./solve/solvePlan.ts";
