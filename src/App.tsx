@@ -33,6 +33,8 @@ export function App({ makeWorker }: Props) {
   }, [makeWorker]);
 
   const retry = useCallback(() => follower.current?.retry(), []);
+  const stopFull = useCallback(() => follower.current?.stopFull(), []);
+  const goOn = useCallback(() => follower.current?.goOn(), []);
   const chooser = useRef<HTMLInputElement>(null);
   const chooseFile = useCallback(() => chooser.current?.click(), []);
   usePageKeys(chooseFile);
@@ -48,7 +50,7 @@ export function App({ makeWorker }: Props) {
     <>
       <TopBar onOpenFile={chooseFile} />
       <main className="page">
-        <Headline onRetry={retry} />
+        <Headline onRetry={retry} onStop={stopFull} onGoOn={goOn} />
         <div className="rooms" data-open={isFeedOpen ? "feed" : undefined}>
           <Room name="Yard" place="yard" aside="drag the masts, tips and arrow">
             <Yard />

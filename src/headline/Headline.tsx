@@ -12,10 +12,13 @@ import "./headline.css";
 
 interface Props {
   onRetry(): void;
+  /** Breaks the full answer off, and takes it up again. */
+  onStop(): void;
+  onGoOn(): void;
 }
 
 /** The strip under the top bar: what the design buys, in four figures and one sentence, and what can be done about it. */
-export function Headline({ onRetry }: Props) {
+export function Headline({ onRetry, onStop, onGoOn }: Props) {
   const state = useCalmAnswer((s) => s.state);
   const comparison = useComparison();
   const figures = comparison?.figures ?? waiting;
@@ -37,7 +40,7 @@ export function Headline({ onRetry }: Props) {
             />
           ))}
         </dl>
-        <Sureness />
+        <Sureness onStop={onStop} onGoOn={onGoOn} />
       </div>
       <div className="headline__right">
         <Words sentence={comparison?.sentence ?? null} onRetry={onRetry} />

@@ -6,17 +6,29 @@ import { Button } from "../ui/Button.tsx";
 import { Icon } from "../ui/Icon.tsx";
 import { Popover } from "../ui/Popover.tsx";
 import { ModelWords } from "./ModelWords.tsx";
+import { spreadWords } from "./spreadWords.ts";
 import { useAnswerLabel } from "./useAnswerLabel.ts";
+
+interface Props {
+  /** Breaks the full answer off, and takes it up again. */
+  onStop(): void;
+  onGoOn(): void;
+}
 
 const noNotes: readonly never[] = [];
 
 /** What the figures are, how far they can be trusted, and the engine's own cautions. One line high, whatever it says. */
-export const Sureness = memo(function Sureness() {
+export const Sureness = memo(function Sureness({ onStop, onGoOn }: Props) {
   const label = useAnswerLabel();
   const notes = useCalmAnswer((s) => s.readout?.notes ?? noNotes);
   const previewOnly = useAnswer((s) => s.previewOnly);
   const isFull = usePlan((s) => s.plan.soilModel === "full-wave");
   const edit = usePlan((s) => s.edit);
+  const isStopped = useAnswer((s) => s.isStopped);
+  const layings = useAnswer((s) => s.layings);
+  // Read only where there is a spread to tell, so that a drag redraws nothing.
+  const plan = usePlan((s) => (layings ? s.plan : null));
+  const spread = layings && plan && spreadWords(layings, plan);
   const count = notes.length === 1 ? "1 note" : `${notes.length} notes`;
 
   return (
@@ -32,6 +44,7 @@ export const Sureness = memo(function Sureness() {
                 {label?.text ?? "this answer"}
               </span>
               {notes.length > 0 && <span className="sureness__count">{count}</span>}
+              {spread && <span className="sureness__count">few radials: a spread</span>}
             </>
           }
         >
@@ -51,6 +64,9 @@ export const Sureness = memo(function Sureness() {
                   ))}
                 </ul>
               )}
+              {spread && <p>{spread}</p>}
+              {isStopped && <Button onClick={onGoOn}>Go on with the full answer</Button>}
+              {label?.kind === "coming" && <Button onClick={onStop}>Do not wait for the full answer</Button>}
               {label && <ModelWords kind={label.kind} isFull={isFull} />}
               {label && (
                 <Button

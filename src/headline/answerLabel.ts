@@ -9,12 +9,12 @@ export interface AnswerLabel {
   readonly text: string;
 }
 
-type Facts = Pick<Answer, "state" | "model" | "refining" | "previewOnly" | "readout" | "fault">;
+type Facts = Pick<Answer, "state" | "model" | "refining" | "isStopped" | "previewOnly" | "readout" | "fault">;
 
 /** What the shown figures are, in a few words. Null where no soil has a say: then there is nothing to tell apart. */
 export function answerLabel(plan: SavedPlan, isGood: boolean, facts: Facts): AnswerLabel | null {
   if (!isOverSoil(plan)) return null;
-  const { state, model, refining, previewOnly, readout, fault } = facts;
+  const { state, model, refining, isStopped, previewOnly, readout, fault } = facts;
   if (!isGood || fault !== null || (state === "old" && refining === null))
     return {
       kind: "old",
@@ -24,7 +24,11 @@ export function answerLabel(plan: SavedPlan, isGood: boolean, facts: Facts): Ans
   const { best } = answerModels(plan);
   if (best[0] === "full-wave" && previewOnly.length === 0) {
     if (state === "fresh" && model === "full-wave") return { kind: "full", icon: "check", text: "full-wave answer" };
-    const soFar = refining && refining.done > 0 ? `, ${refining.done} of ${refining.total} done` : "";
+    if (isStopped && state === "fresh")
+      return { kind: "preview", icon: "info", text: "quick preview, full answer stopped" };
+    const steps = refining && refining.done > 0 ? `, ${refining.done} of ${refining.total} done` : "";
+    const part = refining?.part ? `, ${Math.round(100 * refining.part)} %` : "";
+    const soFar = steps + part;
     const now = best.includes("preview") ? "quick preview" : readout ? "earlier answer" : "no preview";
     return { kind: "coming", icon: "wait", text: `${now}, full answer coming${soFar}` };
   }
