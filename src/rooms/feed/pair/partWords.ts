@@ -14,8 +14,10 @@ export function partWords(parts: readonly Part[], units: UnitSystem): string[] {
         return [`${inductanceText(part.inductance_uH)} ${place}`];
       case "capacitor":
         return [`${capacitanceText(part.capacitance_pF)} ${place}`];
-      default:
+      case "contact":
         return [];
+      case "resistor":
+        return [`${part.resistance_ohm} Ω ${place}`];
     }
   });
 }
