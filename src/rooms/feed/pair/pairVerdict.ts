@@ -43,7 +43,7 @@ export function pairVerdict(rows: readonly PairRow[], elevation_deg: number): Pa
   const more = gained(best) - gained(parasitic);
   const quieter = worst(best) - worst(parasitic);
   said.push(
-    `The best of the harnesses behind (${best.name}) gives ${figures(best)}, its own loss of ${figure(best.harness!.loss_dB, 2)} dB taken off: ${signedFigure(more, 1)} dB ahead and ${signedFigure(quieter, 1)} dB behind against the reflector.`,
+    `The best of the harnesses behind (${best.name}) gives ${figures(best)}, its own loss of ${figure(best.harness!.loss_dB, 2)} dB taken off: ${signedFigure(more, 1)} dB ahead and ${behindWords(quieter)} against the reflector.`,
   );
   const delay = real.find((row) => row.id === "delay");
   if (delay)
@@ -59,10 +59,14 @@ export function pairVerdict(rows: readonly PairRow[], elevation_deg: number): Pa
   const headline =
     isLouder || isQuieter
       ? isWorse
-        ? `A trade, with these currents: ${signedFigure(more, 1)} dB ahead for ${signedFigure(quieter, 1)} dB behind.`
-        : `With these currents the harness buys something: ${signedFigure(more, 1)} dB ahead, ${signedFigure(quieter, 1)} dB behind.`
+        ? `A trade, with these currents: ${signedFigure(more, 1)} dB ahead, ${behindWords(quieter)}.`
+        : `With these currents the harness buys something: ${signedFigure(more, 1)} dB ahead, ${behindWords(quieter)}.`
       : isWorse
-        ? `Not worth it with these currents: the reflector is the better array (${signedFigure(more, 1)} dB ahead, ${signedFigure(quieter, 1)} dB behind with the harness).`
-        : `Hardly worth it with these currents: ${signedFigure(more, 1)} dB ahead and ${signedFigure(quieter, 1)} dB behind.`;
+        ? `Not worth it with these currents: the reflector is the better array (${signedFigure(more, 1)} dB ahead, ${behindWords(quieter)} with the harness).`
+        : `Hardly worth it with these currents: ${signedFigure(more, 1)} dB ahead and ${behindWords(quieter)}.`;
   return { headline, said, best: best.id };
 }
+
+/** In the worst direction behind, against the reflector. */
+const behindWords = (quieter_dB: number) =>
+  `${figure(Math.abs(quieter_dB), 1)} dB ${quieter_dB < 0 ? "louder" : "quieter"} behind`;
