@@ -111,7 +111,7 @@ function resistanceCurve(samples: readonly BandSample[]): (f: number) => number 
 function drawn(
   { from_MHz, to_MHz, points, elevation_deg }: BandRequest,
   samples: readonly BandSample[],
-  { isAgreed: _, ...errors }: Check,
+  { error_ohm, error_dB, errorBehind }: Check,
 ): BandReadout {
   const frequency_MHz = Array.from({ length: points }, (_, i) => from_MHz + ((to_MHz - from_MHz) * i) / (points - 1));
   const beamed = elevation_deg !== undefined && samples.every((sample) => sample.beam);
@@ -138,6 +138,11 @@ function drawn(
         frontToBack_dB: frequency_MHz.map((f) => gainOf(curves.ahead(f), 1) - gainOf(curves.behind(f), 1)),
       },
     }),
-    interpolated: { solved_MHz: samples.map((sample) => sample.frequency_MHz), ...errors },
+    interpolated: {
+      solved_MHz: samples.map((sample) => sample.frequency_MHz),
+      error_ohm,
+      ...(error_dB !== undefined && { error_dB }),
+      ...(errorBehind !== undefined && { errorBehind }),
+    },
   };
 }

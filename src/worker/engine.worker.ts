@@ -6,11 +6,13 @@ import { kernelShelf } from "./kernelShelf.ts";
 const pace_ms = 100;
 let shelf: Promise<void> | undefined;
 
-self.addEventListener("message", async ({ data }: MessageEvent<EngineRequest>) => {
-  if (needsKernels(data.ask)) {
-    shelf ??= kernelShelf();
-    await shelf;
-  }
+self.addEventListener("message", ({ data }: MessageEvent<EngineRequest>) => {
+  if (!needsKernels(data.ask)) return answer(data);
+  shelf ??= kernelShelf();
+  void shelf.then(() => answer(data));
+});
+
+function answer(data: EngineRequest): void {
   const reply = (message: EngineReply) => self.postMessage(message);
   let told = performance.now();
   reply(
@@ -21,7 +23,7 @@ self.addEventListener("message", async ({ data }: MessageEvent<EngineRequest>) =
       reply({ id: data.id, part });
     }),
   );
-});
+}
 
 /** A preview must come at once and reads no tables. */
 function needsKernels(ask: EngineAsk): boolean {

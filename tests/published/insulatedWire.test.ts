@@ -90,8 +90,8 @@ test.each([
   const [er, sigma] = row.soil;
   const want = lineFormula(er, sigma, row.b, row.sheath);
   const got = lineSolved(er, sigma, row.b, row.sheath, row.depth_m);
-  expect(Math.abs(got[0] / want[0] - 1), `${got} against ${want}`).toBeLessThan(row.real);
-  expect(Math.abs(got[1] / want[1] - 1), `${got} against ${want}`).toBeLessThan(row.imaginary);
+  expect(Math.abs(got[0] / want[0] - 1), `${got.join()} against ${want.join()}`).toBeLessThan(row.real);
+  expect(Math.abs(got[1] / want[1] - 1), `${got.join()} against ${want.join()}`).toBeLessThan(row.imaginary);
 });
 
 /** *Common practice, no source*: PVC insulation on wire in air shortens a resonant length by 1 to 3 percent. */

@@ -66,7 +66,7 @@ function errorsOf(plan: Plan): number[] | null {
 }
 
 for (const soil of grid.soil)
-  if (!known.includes(soil as never)) throw new RangeError(`no soil "${soil}" among ${known}`);
+  if (!known.includes(soil as never)) throw new RangeError(`no soil "${soil}" among ${known.join()}`);
 const single: (number[] | null)[] = [];
 const pair: (number[] | null)[] = [];
 const begun = Date.now();

@@ -1,20 +1,20 @@
 import { memo } from "react";
-import type { CompassLetter } from "./compassLetters.ts";
+import { compassLetters } from "./compassLetters.ts";
 import type { PlanFrame } from "./planFrame.ts";
 import { onRing } from "./planFrame.ts";
 
 interface Props {
   readonly frame: PlanFrame;
-  readonly letters: readonly CompassLetter[];
+  readonly heading: number;
 }
 
 /** The ring that the beam's arrow rides on, true north up. */
-export const CompassRing = memo(function CompassRing({ frame, letters }: Props) {
+export const CompassRing = memo(function CompassRing({ frame, heading }: Props) {
   return (
     <>
       <circle className="yard-compass" cx={frame.centre.x} cy={frame.centre.y} r={frame.ring_px} />
       <path className="yard-ticks" d={ticks(frame)} />
-      {letters.map(({ letter, at }) => (
+      {compassLetters(frame, heading).map(({ letter, at }) => (
         <text key={letter} className="yard-letter" x={at.x} y={at.y + 5} textAnchor="middle">
           {letter}
         </text>

@@ -92,7 +92,7 @@ export function PlanView(props: Props) {
 
   const bar = scaleBar(frame.pxPerM, units, Math.min(110, size.width_px / 4));
   const barAt = { x: 8, y: height_px - 10 };
-  const letters = useMemo(() => compassLetters(frame, heading), [frame, heading]);
+  const letters = compassLetters(frame, heading);
   const fixed: Box_px[] = [
     { x: barAt.x, y: barAt.y - 22, width: bar.length_px + 4, height: 26 },
     ...letters.map(({ at }) => boxAround(at, 9)),
@@ -121,7 +121,7 @@ export function PlanView(props: Props) {
       viewBox={`0 0 ${frame.width_px} ${height_px}`}
       role="presentation"
     >
-      <CompassRing frame={frame} letters={letters} />
+      <CompassRing frame={frame} heading={heading} />
       <GrassFields frame={frame} elements={plan.elements} place={place} />
       <RadialsFromAbove frame={frame} heading_deg={heading} plan={plan} currents={currents} />
 
