@@ -217,7 +217,8 @@ describe("the verdict", () => {
     [3.2, 17, /buys something: \+0\.2 dB ahead, 7\.0 dB quieter behind/],
     [4.2, 11, /buys something: \+1\.2/],
     [1.5, 18, /^A trade/],
-    [1.5, 12, /^Not worth it/],\n    [3.1, 9, /^Hardly worth it.* 1\.0 dB louder behind/],
+    [1.5, 12, /^Not worth it/],
+    [3.1, 9, /^Hardly worth it.* 1\.0 dB louder behind/],
   ])("harness %f dB ahead, %f dB behind", (gain, worst, words) => {
     expect(said(gain, worst)).toMatch(words);
   });
