@@ -11,12 +11,20 @@ interface Props {
   /** Elevation of the azimuth cut, which the directions are read from. */
   readonly elevation_deg: number;
   readonly stale: boolean;
+  /** What becomes of the beam across the band; null while it is not known. */
+  readonly across?: string | null;
   /** Elements whose currents are told: they have their rows before there is an answer. */
   readonly others: readonly { readonly id: string; readonly name: string }[];
 }
 
 /** What the plan does off the main direction, and where the power goes. */
-export const SideReadouts = memo(function SideReadouts({ readout, elevation_deg, stale, others }: Props) {
+export const SideReadouts = memo(function SideReadouts({
+  readout,
+  elevation_deg,
+  stale,
+  others,
+  across = null,
+}: Props) {
   const side = readout ? sideFigures(readout) : null;
   const against = (gain_dBi: number) => (side ? withUnit(signedFigure(gain_dBi - side.ahead_dBi, 1), "dB") : noFigure);
   const width = side?.halfPowerWidth_deg;
@@ -44,6 +52,7 @@ export const SideReadouts = memo(function SideReadouts({ readout, elevation_deg,
       <p className="sr-words">
         {side ? sideWords(side, elevation_deg, (id) => others.find((o) => o.id === id)?.name ?? id) : ""}
       </p>
+      {across && <p className="sr-words">{across}</p>}
       {stale && <p className="sr-said">{staleWords}</p>}
     </section>
   );
