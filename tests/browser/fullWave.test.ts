@@ -86,17 +86,16 @@ describe("full-wave answers", { timeout: 120_000 }, () => {
       .waitFor();
   });
 
-  journey("buried radials are previewed only, and the page says so", async ({ open }) => {
+  journey("buried radials are answered in full, and the page says what the preview was off by", async ({ open }) => {
     const page = await open();
+    await full(page).waitFor({ timeout: 30_000 });
+    const before = await ladder(page);
     await page.getByLabel("how the radials lie").selectOption({ label: "slit in (5 cm deep)" });
-    await label(page)
-      .filter({ hasText: /^quick preview only \(buried radials\)$/ })
-      .waitFor();
+    await full(page).waitFor({ timeout: 30_000 });
+    await page.waitForFunction(() => document.querySelector(".headline")?.getAttribute("data-answer") === "fresh");
+    expect(await ladder(page)).not.toEqual(before);
     await label(page).click();
-    await page
-      .getByText(/so far known to the preview only/)
-      .first()
-      .waitFor();
+    await page.getByText(/off by as much as this around your plan/).waitFor();
   });
 
   journey("raised radials have no preview: they are answered in full", async ({ open }) => {
