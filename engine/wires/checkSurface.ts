@@ -1,10 +1,14 @@
 import type { WireInput } from "../contract.ts";
+import type { HalfSpace } from "../kernel/halfSpace/HalfSpace.ts";
 import type { WireGraph } from "./WireGraph.ts";
 
 /** Half the nearest distance to an image that the kernel tables resolve [m]. */
 export const LOWEST_OVER_SOIL_M = 3e-3;
 /** Deepest wire in soil that the kernels were tried for [m]. */
 export const DEEPEST_IN_SOIL_M = 2;
+/** Depth times |k1| to which kernels can be interpolated in soil of little loss, and what counts as little (see depthGrid). */
+const DEEPEST_WAVES = 7;
+const LITTLE_LOSS = 0.1;
 /** Nearer than this an end lies in the surface [m]. */
 const IN_SURFACE_M = 1e-6;
 /** Least sine of the angle at which a wire passes the surface: flatter, it lies along it. */
@@ -13,8 +17,13 @@ const FLATTEST = 0.1;
 /**
  * What is wrong with how a wire lies to the surface of soil in the full-wave model, in words; undefined when nothing is.
  * A wire may be in air, in soil, or pass from one to the other.
+ *
+ * @param soil undefined where it is not known well enough to tell how deep is too deep in it
  */
-export function checkSurface(wire: WireInput): { readonly code: string; readonly message: string } | undefined {
+export function checkSurface(
+  wire: WireInput,
+  soil: HalfSpace | undefined,
+): { readonly code: string; readonly message: string } | undefined {
   const { id, from_m, to_m, radius_m } = wire;
   const low = Math.min(from_m[2], to_m[2]);
   const high = Math.max(from_m[2], to_m[2]);
@@ -22,6 +31,12 @@ export function checkSurface(wire: WireInput): { readonly code: string; readonly
     return {
       code: "wire-too-deep",
       message: `Wire "${id}" goes down to z = ${low} m; the full-wave soil model takes wires in soil down to ${-DEEPEST_IN_SOIL_M} m.`,
+    };
+  const k1 = soil ? Math.hypot(soil.k1Re, soil.k1Im) : 0;
+  if (soil && high > low && -low * k1 > DEEPEST_WAVES && -soil.k1Im < LITTLE_LOSS * soil.k1Re)
+    return {
+      code: "wire-too-deep",
+      message: `Wire "${id}" goes down to z = ${low} m; in soil of so little loss the limit at this frequency is ${(-DEEPEST_WAVES / k1).toFixed(2)} m for wires that are not level.`,
     };
   const inAir = low >= LOWEST_OVER_SOIL_M;
   const inSoil = high <= -LOWEST_OVER_SOIL_M;

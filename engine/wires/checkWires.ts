@@ -63,6 +63,9 @@ export function checkWires(problem: WireProblem): Problem[] {
       );
   }
 
+  // Without a sound frequency and soil there is none to measure wires by.
+  const soil = found.length === 0 ? soilAround(problem) : undefined;
+
   (problem.screens ?? []).forEach((screen, i) => {
     const at = `screens[${i}]`;
     if (!finite(screen.x_m, screen.y_m))
@@ -113,7 +116,7 @@ export function checkWires(problem: WireProblem): Problem[] {
           `Wire "${wire.id}" has a radius of ${wire.radius_m} m; on ${L} m of length the limit is ${THINNEST * L} m.`,
         );
       if (fullWave) {
-        const wrong = checkSurface(wire);
+        const wrong = checkSurface(wire, soil);
         if (wrong) say(wrong.code, at, wrong.message);
       } else if (ground.kind !== "free-space") {
         const low = Math.min(wire.from_m[2], wire.to_m[2]);
@@ -193,7 +196,7 @@ export function checkWires(problem: WireProblem): Problem[] {
   if (!found.some((p) => p.code === "frequency-range")) {
     const wavelength_m = C0_mPerS / f;
     // A port inside a wire may add a segment.
-    const segments = segmentCounts(wires, wavelength_m, soilAround(problem)).reduce((a, b) => a + b, ports.length);
+    const segments = segmentCounts(wires, wavelength_m, soil).reduce((a, b) => a + b, ports.length);
     if (segments > MOST_SEGMENTS)
       say("too-many-segments", "wires", `These wires come to ${segments} segments; the limit is ${MOST_SEGMENTS}.`);
     const span = ([0, 1, 2] as const).map((axis) => {

@@ -18,8 +18,10 @@ const wire = (id: string, from_m: Point, to_m: Point, more: Partial<WireInput> =
 });
 const level = (z: number, radius_m = 1e-3) => wire("w", [0, 0, z], [5, 0, z], { radius_m });
 
+const average = halfSpaceOf(7.1e6, 13, 0.005);
+
 describe("checkSurface: both sides of every limit", () => {
-  const code = (w: WireInput) => checkSurface(w)?.code;
+  const code = (w: WireInput) => checkSurface(w, average)?.code;
   test.each<[string, WireInput, WireInput, string]>([
     ["3 mm above", level(0.003), level(0.00299), "wire-near-soil"],
     ["3 mm below", level(-0.003), level(-0.00299), "wire-near-soil"],
@@ -64,6 +66,25 @@ describe("checkSurface: both sides of every limit", () => {
     expect(code(turned(refused))).toBe(why);
   });
 
+  test("deep in soil of little loss: both sides of the limit, for what is not level; soil that absorbs has none", () => {
+    const stake = (z: number) => wire("stake", [0, 0, 0.01], [0, 0, -z]);
+    const lake = halfSpaceOf(28e6, 80, 0.001);
+    // |k1| is 5.25 per metre there: seven is reached at 1.33 m.
+    expect(checkSurface(stake(1.33), lake)).toBeUndefined();
+    const refused = checkSurface(stake(1.34), lake);
+    expect(refused?.code).toBe("wire-too-deep");
+    for (const word of ['"stake"', "z = -1.34 m", "-1.33 m"]) expect(refused?.message).toContain(word);
+    expect(checkSurface(level(-1.9), lake)).toBeUndefined();
+    expect(checkSurface(stake(2), halfSpaceOf(28e6, 81, 5))).toBeUndefined();
+  });
+
+  test("soil that is no soil is refused by itself; nothing is thrown over wires in it", () => {
+    const ground = { kind: "soil", relativePermittivity: 0.5, conductivity_SPerM: 0.005 } as const;
+    const ports = [{ id: "p", wire: "w", position: 0.5, termination: ONE_VOLT }];
+    const r = solveWires({ frequency_Hz: 7.1e6, ground, soilModel: "full-wave", wires: [level(-0.05)], ports });
+    expect(r.ok ? [] : r.problems.map((p) => p.code)).toEqual(["permittivity-range"]);
+  });
+
   test.each<[WireInput, readonly string[]]>([
     [level(0.0021), ['"w"', "lies at z = 0.0021 m", "0.003 m"]],
     [level(0), ['"w"', "lies at z = 0 m", "0.003 m"]],
@@ -72,7 +93,7 @@ describe("checkSurface: both sides of every limit", () => {
     [level(-0.0115, 0.012), ['"w"', "z = -0.0115 m", "0.012 m"]],
     [wire("w", [0, 0, 0.25], [9, 0, -0.25]), ['"w"', "rises 0.5 m", "a tenth"]],
   ])("the message says which wire, the figure and the limit: %#", (w, words) => {
-    const message = checkSurface(w)?.message;
+    const message = checkSurface(w, average)?.message;
     for (const word of words) expect(message).toContain(word);
   });
 
