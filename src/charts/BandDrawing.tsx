@@ -1,4 +1,5 @@
 import { useId, useMemo } from "react";
+import { BandGround } from "./BandGround.tsx";
 import type { BandTrace } from "./BandTrace.ts";
 import type { BandLayout } from "./bandLayout.ts";
 import { bandMarks } from "./bandMarks.ts";
@@ -66,28 +67,13 @@ export function BandDrawing(p: Props) {
 
   return (
     <>
-      <clipPath id={clip}>
-        <rect x={plot.x} y={plot.y - 2} width={plot.width} height={plot.height + 4} />
-      </clipPath>
-      <rect
-        className="bc-band"
-        x={layout.x(band.from_MHz)}
-        y={plot.y}
-        width={layout.x(band.to_MHz) - layout.x(band.from_MHz)}
-        height={plot.height}
+      <BandGround
+        layout={layout}
+        clip={clip}
+        band={band}
+        design_MHz={design_MHz}
+        limits={layout.ticks.filter((v) => isLimit(quantity, v))}
       />
-      {layout.ticks.map((v) => (
-        <path
-          key={v}
-          className={`tr-grid${isLimit(quantity, v) ? " bc-limit" : ""}`}
-          d={`M${plot.x.toFixed(1)},${layout.y(v).toFixed(1)}h${plot.width.toFixed(1)}`}
-        />
-      ))}
-      {[band.from_MHz, band.to_MHz].map((f) => (
-        <path key={f} className="bc-edge" d={`M${layout.x(f).toFixed(1)},${plot.y}V${foot + 4}`} />
-      ))}
-      <path className="bc-design" d={`M${layout.x(design_MHz).toFixed(1)},${plot.y}V${foot + 4}`} />
-      <path className="tr-axis" d={`M${plot.x},${foot}h${plot.width}`} />
       <MarkText marks={sheet.marks} />
       <g clipPath={`url(#${clip})`}>
         {drawn.map((t) => (

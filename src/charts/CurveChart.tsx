@@ -1,4 +1,5 @@
 import { memo, useId, useMemo } from "react";
+import { BandGround } from "./BandGround.tsx";
 import { bandLayout, type SwrTop } from "./bandLayout.ts";
 import { bandMarks } from "./bandMarks.ts";
 import { ChartFrame } from "./ChartFrame.tsx";
@@ -119,35 +120,13 @@ export const CurveChart = memo(function CurveChart(p: Props) {
         rows: () => tableRows(curves, text),
       }}
     >
-      <clipPath id={clip}>
-        <rect x={plot.x} y={plot.y - 2} width={plot.width} height={plot.height + 4} />
-      </clipPath>
-      <rect
-        className="bc-band"
-        x={layout.x(band.from_MHz)}
-        y={plot.y}
-        width={layout.x(band.to_MHz) - layout.x(band.from_MHz)}
-        height={plot.height}
+      <BandGround
+        layout={layout}
+        clip={clip}
+        band={band}
+        design_MHz={design_MHz}
+        limits={limit === undefined ? [] : [limit]}
       />
-      {layout.ticks.map((v) => (
-        <path
-          key={v}
-          className="tr-grid"
-          d={`M${plot.x.toFixed(1)},${layout.y(v).toFixed(1)}h${plot.width.toFixed(1)}`}
-        />
-      ))}
-      {limit !== undefined && (
-        <path
-          className="tr-grid bc-limit"
-          d={`M${plot.x.toFixed(1)},${layout.y(limit).toFixed(1)}h${plot.width.toFixed(1)}`}
-          clipPath={`url(#${clip})`}
-        />
-      )}
-      {[band.from_MHz, band.to_MHz].map((f) => (
-        <path key={f} className="bc-edge" d={`M${layout.x(f).toFixed(1)},${plot.y}V${foot + 4}`} />
-      ))}
-      <path className="bc-design" d={`M${layout.x(design_MHz).toFixed(1)},${plot.y}V${foot + 4}`} />
-      <path className="tr-axis" d={`M${plot.x},${foot}h${plot.width}`} />
       <MarkText marks={sheet.marks} />
       <g clipPath={`url(#${clip})`}>
         {drawn.map((t) => (
