@@ -20,7 +20,8 @@ export type FarGround =
  *   F(r̂) = −jkη₀/4π · Σ_s ∫ I(s) (t)⊥ e^{jk r̂·r} ds,
  *
  * plus, over a ground, the same sum for the downward ray r̂' = (r_x, r_y, −r_z) with its TM and TE parts times the
- * plane-wave reflection coefficients; of segments in soil, what passes through the surface. The integral over a linear current is exact (see linearIntegral).
+ * plane-wave reflection coefficients; of segments in soil, what passes through the surface. The integral over a linear
+ * current is exact (see linearIntegral), along a straight run of level ones to 1e-10 (straightIntegral).
  *
  * What depends on elevation alone is kept for the last elevation asked, so ask for a cut at one elevation in a row.
  *

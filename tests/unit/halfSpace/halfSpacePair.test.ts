@@ -6,40 +6,12 @@ import { halfSpaceOf } from "../../../engine/kernel/halfSpace/HalfSpace.ts";
 import { halfSpacePair } from "../../../engine/kernel/halfSpace/halfSpacePair.ts";
 import { placeInAir } from "../../../engine/kernel/halfSpace/Placement.ts";
 import { remaindersInAir } from "../../../engine/kernel/halfSpace/remaindersInAir.ts";
-import type { Segments } from "../../../engine/wires/Segments.ts";
 import { type Ends, pairByCutting } from "../../support/pairByCutting.ts";
+import { straightSegments } from "../../support/straightSegments.ts";
 
 const radius = 0.3e-3;
 
-function segmentsOf(...ends: Ends[]): Segments {
-  const count = ends.length;
-  const start = new Float64Array(3 * count);
-  const tangent = new Float64Array(3 * count);
-  const length = new Float64Array(count);
-  for (const [i, [from, to]] of ends.entries()) {
-    const d = [to[0] - from[0], to[1] - from[1], to[2] - from[2]] as const;
-    length[i] = Math.hypot(...d);
-    start.set(from, 3 * i);
-    tangent.set(
-      d.map((x) => x / length[i]!),
-      3 * i,
-    );
-  }
-  return {
-    count,
-    start,
-    tangent,
-    length,
-    radius: new Float64Array(count).fill(radius),
-    wire: new Int32Array(count),
-    node: new Int32Array(2 * count),
-    internal_ohmPerM: new Float64Array(2 * count),
-    sheath: new Float64Array(2 * count),
-    nodeCount: 0,
-    grounded: new Uint8Array(0),
-    firstOfWire: new Int32Array(2),
-  };
-}
+const segmentsOf = (...ends: readonly Ends[]) => straightSegments(radius, ...ends);
 
 /** Wires near the soil: the hard pairs first, then each side of the two switches to coarser rules. */
 const h = 0.008;
