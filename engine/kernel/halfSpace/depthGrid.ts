@@ -18,7 +18,7 @@ const MOST = 44;
  * d_i = ½ D (1 − cos(π i/(n − 1))), more of them the deeper D is against 1/|k1|.
  *
  * Soil with little loss (Im k1 below a tenth of Re k1) is good up to |k1| D = 7: beyond, kernels of the deepest point are
- * e^{u0 D} times larger at heights of the others than there, and their difference cancels. Fresh water at 28 MHz: 1.3 m.
+ * e^{u0 D} times larger at heights of the others than there, and their difference cancels. Fresh water at 28 MHz: 1.3 m. Wires there are refused (checkSurface).
  */
 export function depthGrid(h: HalfSpace, deepest_m: number): number[] {
   const swing = deepest_m * Math.sqrt(h.k1Re * h.k1Re + h.k1Im * h.k1Im);
