@@ -128,7 +128,7 @@ export function PairSection({ feedline, line, cable, edit, makeWorker }: Props) 
           kind="angle_deg"
           value={pair.phase_deg}
           {...limits.feedline.phase_deg}
-          hint={`${figure(plans.nullPhase_deg, 0)}° cancels straight behind`}
+          hint={`${figure(plans.nullPhase_deg, 0)}° nearly cancels straight behind`}
           onCommit={(phase_deg, stepped) => set({ phase_deg }, "change the phase", stepped ? "phase" : undefined)}
         />
         <label className="field fr-cable">
@@ -159,7 +159,7 @@ export function PairSection({ feedline, line, cable, edit, makeWorker }: Props) 
           <Button
             onClick={() => set({ phase_deg: Math.round(plans.nullPhase_deg), magnitude: 1 }, "cancel straight behind")}
           >
-            Use {figure(plans.nullPhase_deg, 0)}°, which cancels straight behind at this spacing
+            Use {figure(plans.nullPhase_deg, 0)}°, which nearly cancels straight behind at this spacing
           </Button>
         </div>
       )}
