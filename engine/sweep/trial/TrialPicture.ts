@@ -1,0 +1,6 @@
+import type { BandTrialPicture } from "./BandTrial.ts";
+import type { MapPicture } from "./MapTrial.ts";
+import type { PacePicture } from "./PaceTrial.ts";
+
+/** What any trial shows: plain data, told apart by the `kind` of its request. */
+export type TrialPicture = PacePicture | MapPicture | BandTrialPicture;

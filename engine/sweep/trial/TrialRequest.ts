@@ -1,0 +1,6 @@
+import type { BandTrialRequest } from "./BandTrial.ts";
+import type { MapRequest } from "./MapTrial.ts";
+import type { PaceRequest } from "./PaceTrial.ts";
+
+/** Any trial's request: plain data, told apart by `kind`. */
+export type TrialRequest = PaceRequest | MapRequest | BandTrialRequest;
