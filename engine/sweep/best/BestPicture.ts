@@ -31,7 +31,8 @@ export interface BestDesign {
 /** The trade: no design of the front is bettered in one figure without another that is worse. */
 export interface BestPicture {
   readonly kind: "best";
-  readonly model: "preview" | "full-wave";
+  /** Made with the soil preview rather than the full model. */
+  readonly isPreview: boolean;
   /** The design the search began with (bounds do not hold it). */
   readonly start: BestDesign;
   /** Figures that were traded, those of a weight above 0. */

@@ -1,4 +1,5 @@
 import type { Plan } from "../../contract.ts";
+import type { TrialLook } from "../trial/TrialLook.ts";
 
 /** From `least` to `most`, both allowed; the same twice: held at that. */
 export interface Between {
@@ -34,9 +35,7 @@ export interface BestRequest {
   readonly kind: "best";
   /** The design to start from, with a reflector; its ground and soil model are those of every answer. */
   readonly plan: Plan;
-  readonly elevation_deg: number;
-  /** Full width of the sector behind in which the loudest direction is sought. */
-  readonly rearSector_deg: number;
+  readonly look: TrialLook;
   /** Where the SWR counts; both the same: at that frequency only. */
   readonly segment_MHz: { readonly from: number; readonly to: number };
   readonly weights: BestWeights;

@@ -43,7 +43,8 @@ export interface HeightBudget {
 
 export interface RadialsPicture {
   readonly kind: "radials";
-  readonly model: "preview" | "full-wave";
+  /** Made with the soil preview rather than the full model. */
+  readonly isPreview: boolean;
   readonly wire_m: number;
   /** What the plan's own radials do. */
   readonly own: RadialLaying | null;

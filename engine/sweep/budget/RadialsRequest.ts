@@ -1,4 +1,5 @@
 import type { Plan } from "../../contract.ts";
+import type { TrialLook } from "../trial/TrialLook.ts";
 
 /** Asks how to lay a length of wire as radials: how many, how long, and how much under each element. */
 export interface RadialsRequest {
@@ -7,8 +8,7 @@ export interface RadialsRequest {
   readonly plan: Plan;
   /** Wire at hand for the radials of all elements together. */
   readonly wire_m: number;
-  readonly elevation_deg: number;
-  readonly rearSector_deg: number;
+  readonly look: TrialLook;
   /** Heights at which radials are tried, each by itself: 0 lying, above 0 raised, below 0 in the soil. One to three. */
   readonly heights_m: readonly number[];
   /** Most radials under one element, at most 120; many take long. Absent: 60. */

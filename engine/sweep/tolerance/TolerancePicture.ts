@@ -42,7 +42,8 @@ export interface Sensitivity {
 
 export interface TolerancePicture {
   readonly kind: "tolerance";
-  readonly model: "preview" | "full-wave";
+  /** Made with the soil preview rather than the full model. */
+  readonly isPreview: boolean;
   /** The plan itself. */
   readonly exact: ToleranceFigures;
   /** In the order driven, reflector, spacing, thickness, soil, heading; none for what the plan has not. */

@@ -1,11 +1,11 @@
 import type { Plan } from "../../contract.ts";
+import type { TrialLook } from "../trial/TrialLook.ts";
 
 /** Asks how far off a pair may be built, and what its figures then are. */
 export interface ToleranceRequest {
   readonly kind: "tolerance";
   readonly plan: Plan;
-  readonly elevation_deg: number;
-  readonly rearSector_deg: number;
+  readonly look: TrialLook;
   /** Elevations of the ladder, low to high. */
   readonly rungs_deg: readonly number[];
   readonly azimuthCutElevation_deg: number;
