@@ -90,6 +90,7 @@ export { resonantHeight_m } from "./plan/resonantHeight_m.ts";
 export type * from "./plan/SavedPlan.ts";
 export { soilOf } from "./plan/soilOf.ts";
 export { type SoilClass, soils } from "./plan/soils.ts";
+export { type EndVoltages, endVoltages } from "./readouts/endVoltages.ts";
 export type * from "./readouts/PlanReadout.ts";
 export { readPlan } from "./readouts/readPlan.ts";
 export { swr } from "./readouts/swr.ts";

@@ -13,6 +13,7 @@ import { joinWires } from "../wires/joinWires.ts";
 import type { Segments } from "../wires/Segments.ts";
 import { segmentWires } from "../wires/segmentWires.ts";
 import { soilAround } from "../wires/soilAround.ts";
+import { reach } from "./reach.ts";
 
 /** The part of a large problem's time that goes into its matrix; most of the rest is the elimination. */
 const FILL = 0.6;
@@ -95,19 +96,4 @@ export function portStates(
       admittance[2 * (i * P + j) + 1] = admittance[2 * (j * P + i) + 1] = im;
     }
   return { segments, basis, k, ports: P, shorted: x, admittance, residual, shortest_radii };
-}
-
-/** Diagonal of the box around all wires and their images in z = 0 [m]. */
-function reach(segments: Segments): number {
-  const low = [0, 1, 2].map(() => Number.POSITIVE_INFINITY);
-  const high = [0, 1, 2].map(() => Number.NEGATIVE_INFINITY);
-  for (let s = 0; s < segments.count; s++)
-    for (let c = 0; c < 3; c++) {
-      const from = segments.start[3 * s + c]!;
-      const to = from + segments.length[s]! * segments.tangent[3 * s + c]!;
-      low[c] = Math.min(low[c]!, from, to);
-      high[c] = Math.max(high[c]!, from, to);
-    }
-  const tall = 2 * Math.max(Math.abs(low[2]!), Math.abs(high[2]!));
-  return Math.sqrt((high[0]! - low[0]!) ** 2 + (high[1]! - low[1]!) ** 2 + tall ** 2);
 }

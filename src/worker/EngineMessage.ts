@@ -2,6 +2,7 @@ import type {
   BandReadout,
   BandRequest,
   BandSample,
+  EndVoltages,
   FedImpedances,
   Plan,
   PlanReadout,
@@ -23,7 +24,9 @@ export type EngineAsk =
       readonly elevation_deg: number | undefined;
     }
   /** The impedance matrix of a plan's fed elements at one frequency: what a harness has to work into. */
-  | { readonly kind: "fed"; readonly plan: Plan; readonly frequency_MHz: number };
+  | { readonly kind: "fed"; readonly plan: Plan; readonly frequency_MHz: number }
+  /** The voltages at the ends of a plan's wires. */
+  | { readonly kind: "ends"; readonly plan: Plan };
 
 /** The answers, in the order of the plans asked about. */
 export type EngineAnswer =
@@ -31,7 +34,8 @@ export type EngineAnswer =
   | { readonly kind: "band"; readonly result: Result<BandReadout> }
   | { readonly kind: "layings"; readonly rows: readonly { readonly height_m: number; readonly readout: PlanReadout }[] }
   | { readonly kind: "sample"; readonly result: Result<BandSample> }
-  | { readonly kind: "fed"; readonly result: Result<FedImpedances> };
+  | { readonly kind: "fed"; readonly result: Result<FedImpedances> }
+  | { readonly kind: "ends"; readonly result: Result<readonly EndVoltages[]> };
 
 export interface EngineRequest {
   readonly id: number;

@@ -1,4 +1,4 @@
-import { bandSample, fedImpedances, layings, readPlan, sweepBandSmooth } from "../../engine/index.ts";
+import { bandSample, endVoltages, fedImpedances, layings, readPlan, sweepBandSmooth } from "../../engine/index.ts";
 import type { EngineAnswer, EngineAsk, EngineReply, EngineRequest } from "./EngineMessage.ts";
 
 /** What the worker does with a message, telling now and then which part of it is done; apart from the worker, so that the same code can run beside a test. */
@@ -35,5 +35,7 @@ function answer(ask: EngineAsk, onPart?: (part: number) => void): EngineAnswer {
       return { kind: "sample", result: bandSample(ask.plan, ask.frequency_MHz, ask.elevation_deg) };
     case "fed":
       return { kind: "fed", result: fedImpedances(ask.plan, ask.frequency_MHz) };
+    case "ends":
+      return { kind: "ends", result: endVoltages(ask.plan) };
   }
 }
