@@ -1,8 +1,9 @@
 import { segmentCurrents } from "../basis/segmentCurrents.ts";
-import { EPS0_FPerM, ETA0_ohm } from "../constants.ts";
+import { ETA0_ohm } from "../constants.ts";
 import type { PortInput, WireProblem } from "../contract.ts";
 import type { FarField } from "../fields/FarField.ts";
-import { type FarGround, makeFarField } from "../fields/makeFarField.ts";
+import { farGround } from "../fields/farGround.ts";
+import { makeFarField } from "../fields/makeFarField.ts";
 import { radiatedPower } from "../fields/radiatedPower.ts";
 import type { Note } from "../result.ts";
 import { imagesCurrents } from "../wires/imagesCurrents.ts";
@@ -31,23 +32,6 @@ export interface Terminated {
   readonly loadLoss_W: number;
   readonly notes: readonly Note[];
   gain_dBi(elevation_deg: number, azimuth_deg: number): number;
-}
-
-/** Ground as the far field sees it: complex relative permittivity, time factor e^{+jωt}. */
-function farGround(problem: WireProblem): FarGround {
-  const { ground, frequency_Hz } = problem;
-  switch (ground.kind) {
-    case "free-space":
-      return { kind: "none" };
-    case "perfect":
-      return { kind: "plane", epsRe: Number.POSITIVE_INFINITY, epsIm: 0 };
-    case "soil":
-      return {
-        kind: "plane",
-        epsRe: ground.relativePermittivity,
-        epsIm: -ground.conductivity_SPerM / (2 * Math.PI * frequency_Hz * EPS0_FPerM),
-      };
-  }
 }
 
 /** Largest horizontal distance between wires and largest height [m]. */

@@ -1,6 +1,6 @@
 import type { Plan } from "../../contract.ts";
 import type { Result } from "../../result.ts";
-import type { ArraySample, Directions } from "./ArraySample.ts";
+import type { ArraySample, Directions } from "./arraySample.ts";
 
 /** One solve that a trial needs. The wires are cut as at the plan's own frequency. */
 export interface TrialAsk {
