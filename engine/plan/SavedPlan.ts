@@ -1,4 +1,5 @@
 import type { Plan } from "../contract.ts";
+import type { PlanBench } from "./PlanBench.ts";
 
 /** Where the array stands and which way it looks. */
 export interface PlanSite {
@@ -93,4 +94,5 @@ export interface SavedPlan extends Plan {
   readonly baseline?: string;
   readonly remark?: string;
   readonly feedline?: PlanFeedline;
+  readonly bench?: PlanBench;
 }
