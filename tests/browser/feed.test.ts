@@ -46,6 +46,7 @@ const atDesign = (page: Page) =>
 const solved = (page: Page) =>
   room(page)
     .getByText(/full-wave over this soil/)
+    .last()
     .waitFor({ timeout: 60_000 });
 
 describe("the feed room", { timeout: 180_000 }, () => {
@@ -109,6 +110,24 @@ describe("the feed room", { timeout: 180_000 }, () => {
       expect(await chosen.isChecked()).toBe(true);
     },
   );
+
+  journey("the tips’ voltages, in full: kilovolts at full power, far above the base’s", async ({ open }) => {
+    const page = await open();
+    await settled(page);
+    await opener(page).click();
+    await type(page, "power at the rig", "400");
+    await part(page, "Volts and choke").check({ force: true });
+    await room(page).getByText("Voltages at tips and ends: full-wave over this soil.").waitFor({ timeout: 60_000 });
+    const peak = async (where: RegExp) =>
+      Number(
+        (await room(page).getByRole("row", { name: where }).locator("td").last().textContent())!.replace(/\D/g, ""),
+      );
+    const tip = await peak(/^tip of the driven/);
+    expect(tip).toBeGreaterThan(1500);
+    expect(tip).toBeGreaterThan(8 * (await peak(/^base of the driven/)));
+    expect(await peak(/^tip of the reflector/)).toBeLessThan(tip);
+    expect(await peak(/^ends of the driven’s radials/)).toBeLessThan(tip / 4);
+  });
 
   journey("the fed pair beside the reflector, and the beam turned round by relays, in full", async ({ open }) => {
     const page = await open();

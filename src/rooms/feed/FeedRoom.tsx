@@ -94,7 +94,7 @@ export function FeedRoom({ makeWorker, onClose }: Props) {
       case "smith":
         return <SmithSection {...common} stale={stale} />;
       case "stress":
-        return <StressSection {...common} />;
+        return <StressSection {...common} makeWorker={makeWorker} />;
     }
   };
 

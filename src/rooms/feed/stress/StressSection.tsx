@@ -12,10 +12,16 @@ import { megahertz } from "../../../charts/megahertz.ts";
 import { useCalmAnswer } from "../../../store/useCalmAnswer.ts";
 import { usePlan } from "../../../store/usePlan.ts";
 import { useSettings } from "../../../store/useSettings.ts";
+import type { MakeWorker } from "../../../worker/EngineWorker.ts";
+import { elementName } from "../../yard/elementName.ts";
 import type { BandFeed } from "../bandFeed.ts";
 import { sectionWords } from "../match/sectionWords.ts";
+import { Progress } from "../Progress.tsx";
 import { RoomTable } from "../RoomTable.tsx";
+import { SourceWords } from "../SourceWords.tsx";
+import { endRows } from "./endRows.ts";
 import { stressFacts } from "./stressFacts.ts";
+import { useEndVoltages } from "./useEndVoltages.ts";
 
 interface Props {
   readonly feed: BandFeed;
@@ -23,27 +29,40 @@ interface Props {
   readonly line: Line;
   readonly ladder: Ladder;
   readonly matchName: string | null;
+  readonly makeWorker: MakeWorker;
 }
 
 /** What voltages and currents there are, where the power goes, what a choke has to do, and what to beware of. */
-export function StressSection({ feed, feedline, line, ladder, matchName }: Props) {
+export function StressSection({ feed, feedline, line, ladder, matchName, makeWorker }: Props) {
   const { design_MHz } = feed;
   const { power_W, length_m } = feedline;
   const units = useSettings((s) => s.units);
+  const plan = usePlan((s) => s.plan);
   const driven = usePlan((s) => drivenOf(s.plan));
   const reflector = usePlan((s) => reflectorOf(s.plan));
   const readout = useCalmAnswer((s) => s.readout);
+  const { result: ends, model, problems, answers } = useEndVoltages(makeWorker);
   const facts = useMemo(
     () => stressFacts(feed.at(design_MHz), design_MHz, line, length_m, ladder, power_W),
     [feed, design_MHz, line, length_m, ladder, power_W],
   );
+  const nameOf = (id: string) => {
+    const element = plan.elements.find((one) => one.id === id);
+    return element ? elementName(plan, element) : id;
+  };
   if (!facts.ok) return <p className="fr-problem">{facts.problems[0]!.message}</p>;
   const { base, onLine, line: through, parts, atMatch_W, atBase_W } = facts.value;
   const choke = driven ? chokeAdvice(driven.radials.count, driven.radials.height_m > 0.05) : null;
   const behind = readout?.baseCurrents.find((one) => one.elementId === reflector?.id)?.current;
   const behind_A = behind && Math.hypot(behind.re, behind.im) * base.base_Arms;
   const load = reflector?.base.kind === "loaded" ? reflector.base : null;
-  const behind_V = behind_A !== undefined && load ? behind_A * Math.hypot(load.resistance_ohm, load.reactance_ohm) : 0;
+  const openBase = ends?.find((one) => one.elementId === reflector?.id)?.base_VPerA;
+  const behind_V =
+    reflector?.base.kind === "joined"
+      ? 0
+      : behind_A !== undefined && load
+        ? behind_A * Math.hypot(load.resistance_ohm, load.reactance_ohm)
+        : openBase !== undefined && openBase * base.base_Arms;
   const rows = [
     ["at the rig", watts(power_W), "–", "–", "–"],
     [
@@ -79,13 +98,13 @@ export function StressSection({ feed, feedline, line, ladder, matchName }: Props
             "base of the reflector",
             "unfed",
             `${figure(behind_A, 2)} A`,
-            ...(load || reflector.base.kind === "joined"
-              ? [`${figure(behind_V, 0)} V`, `${figure(behind_V * Math.SQRT2, 0)} V`]
-              : ["not worked out", "not worked out"]),
+            ...(behind_V === false
+              ? ["not known yet", "not known yet"]
+              : [`${figure(behind_V, 0)} V`, `${figure(behind_V * Math.SQRT2, 0)} V`]),
           ],
         ]
       : []),
-    ["tips and ends of radials", "–", "–", "not worked out", "not worked out"],
+    ...endRows(ends ?? [], nameOf, base.base_Arms),
   ];
   return (
     <div className="fr-part">
@@ -96,10 +115,17 @@ export function StressSection({ feed, feedline, line, ladder, matchName }: Props
       />
       <p className="fr-small">
         On the line the SWR is {figure(through.swrAtAntenna, 2)} at its far end; the largest values along it are reached
-        only where it is long enough. {matchName ? `The match: ${matchName}.` : "No match is chosen."} The engine does
-        not give voltages at the tips: count on the highest of all there, kilovolts at full power. Contacts of relays
+        only where it is long enough. {matchName ? `The match: ${matchName}.` : "No match is chosen."} Tips and ends are
+        potentials against far-off ground; insulators and whoever can reach an end have to bear them. Contacts of relays
         stand under Reversal.
       </p>
+      {problems.map((one) => (
+        <p key={one.where} className="fr-problem">
+          {`Voltages at the ends are not known: ${one.message}`}
+        </p>
+      ))}
+      <Progress answers={answers} isShown={ends !== null} />
+      {ends && <SourceWords model={model ?? "preview"} what="Voltages at tips and ends" />}
       {choke && (
         <section className="fr-verdict" aria-label="Common-mode choke">
           <h3>Common-mode choke</h3>
