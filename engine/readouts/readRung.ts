@@ -1,7 +1,5 @@
 import type { Rung } from "./PlanReadout.ts";
-
-/** Step of the search for the loudest direction behind [degrees]. */
-const STEP_DEG = 2;
+import { rearAzimuths } from "./rearAzimuths.ts";
 
 /**
  * Reads one elevation: gain ahead, straight back, and in the loudest direction of the rear sector.
@@ -17,9 +15,7 @@ export function readRung(
   const back_dBi = gain(elevation_deg, 180);
   let worstRear_dBi = back_dBi;
   let worstRearAzimuth_deg = 180;
-  const steps = Math.max(1, Math.ceil(rearSector_deg / 2 / STEP_DEG));
-  for (let i = -steps; i <= steps; i++) {
-    const azimuth = 180 + (i / steps) * (rearSector_deg / 2);
+  for (const azimuth of rearAzimuths(rearSector_deg)) {
     const g = gain(elevation_deg, azimuth);
     if (g > worstRear_dBi + 1e-9) {
       worstRear_dBi = g;
