@@ -55,6 +55,10 @@ export { type SmithCircle, smithCircles } from "./network/smith/smithCircles.ts"
 export { toReflection } from "./network/smith/toReflection.ts";
 export { type ChokeAdvice, chokeAdvice } from "./network/stress/chokeAdvice.ts";
 export { type FeedStress, feedStress } from "./network/stress/feedStress.ts";
+export { predictionFile } from "./network/touchstone/predictionFile.ts";
+export { readTouchstone } from "./network/touchstone/readTouchstone.ts";
+export type * from "./network/touchstone/Touchstone.ts";
+export { type TouchstoneFile, writeTouchstone } from "./network/touchstone/writeTouchstone.ts";
 export { bandAt } from "./plan/bandAt.ts";
 export { type AmateurBand, amateurBands } from "./plan/bands.ts";
 export { checkPlan } from "./plan/checkPlan.ts";
