@@ -5,13 +5,7 @@ import { numberOf } from "./numberOf.ts";
 import { impedanceOfPair } from "./pairs.ts";
 import { readKeyword, type V2State } from "./readKeyword.ts";
 import { readOptionLine, short } from "./readOptionLine.ts";
-import {
-  defaultOptions,
-  type Touchstone,
-  type TouchstoneOptions,
-  type TouchstonePoint,
-  unit_MHz,
-} from "./Touchstone.ts";
+import { defaultOptions, type Touchstone, type TouchstoneOptions, type TouchstonePoint } from "./Touchstone.ts";
 
 /** So many problems are named one by one; the rest are counted. */
 const NAMED = 50;
