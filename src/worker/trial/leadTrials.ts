@@ -132,7 +132,7 @@ export function leadTrials(
       else rest();
       return;
     }
-    [...asks.keys()].forEach((key, i) => known.set(key, reply.results[i]!));
+    for (const [i, key] of [...asks.keys()].entries()) known.set(key, reply.results[i]!);
     const perAsk_ms = reply.spent_ms / asks.size;
     one.perAsk_ms = one.perAsk_ms === null ? perAsk_ms : (one.perAsk_ms + perAsk_ms) / 2;
     if (!running) return rest();
