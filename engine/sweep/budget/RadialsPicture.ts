@@ -29,7 +29,7 @@ export interface HeightBudget {
   readonly height_m: number;
   /** Gain against wire, by rising length. */
   readonly curve: readonly BudgetPoint[];
-  /** Wire from which 10 m more bring less than `KNEE_dBPer10m`; null: even at the end they bring more. */
+  /** Wire from which 10 m more bring less than `knee_dBPer10m`; null: even at the end they bring more. */
   readonly knee_m: number | null;
   /** Every laying tried at the wire asked for with an even split, by rising count. */
   readonly counts: readonly RadialLaying[];
@@ -37,8 +37,12 @@ export interface HeightBudget {
   readonly splits: readonly { readonly firstPart: number; readonly best: RadialLaying }[];
   /** Best of all at this height with the wire asked for. */
   readonly best: RadialLaying;
-  /** As many as the best, but each using all its wire, would be worse: cut short they gain this much. Absent: not so. */
-  readonly cutShort?: { readonly asLong: RadialLaying; readonly gain_dB: number };
+  /** Counts at which using all the wire asked for is worse than cutting the same radials shorter, and by how much ahead. */
+  readonly cutShort: readonly {
+    readonly asLong: RadialLaying;
+    readonly shorter: RadialLaying;
+    readonly gain_dB: number;
+  }[];
 }
 
 export interface RadialsPicture {
@@ -49,7 +53,7 @@ export interface RadialsPicture {
   /** What the plan's own radials do. */
   readonly own: RadialLaying | null;
   readonly heights: readonly HeightBudget[];
-  readonly kneeAt_dBPer10m: number;
+  readonly knee_dBPer10m: number;
   readonly best: RadialLaying;
   readonly solves: number;
   readonly notes: readonly Note[];

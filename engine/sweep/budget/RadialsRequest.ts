@@ -11,6 +11,8 @@ export interface RadialsRequest {
   readonly look: TrialLook;
   /** Heights at which radials are tried, each by itself: 0 lying, above 0 raised, below 0 in the soil. One to three. */
   readonly heights_m: readonly number[];
+  /** Where 10 m more bring less than this, wire stops being worth it. Absent: 0.1 dB. */
+  readonly knee_dBPer10m?: number;
   /** Most radials under one element, at most 120; many take long. Absent: 60. */
   readonly mostRadials?: number;
 }

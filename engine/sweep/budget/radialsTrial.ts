@@ -1,0 +1,297 @@
+import type { Plan } from "../../contract.ts";
+import { FEW_RADIALS } from "../../plan/edits/layings.ts";
+import { limits } from "../../plan/limits.ts";
+import { failed, type Note, ok, type Problem, type Result } from "../../result.ts";
+import { wavelength_m } from "../../units.ts";
+import type { Known, Trial, TrialAsk } from "../trial/Trial.ts";
+import { checkRadialsRequest } from "./checkRadialsRequest.ts";
+import { guessOver } from "./guessOver.ts";
+import { layingReader } from "./layingReader.ts";
+import {
+  countsToTry,
+  type Lay,
+  LONGEST_wl,
+  layKey,
+  lengthsToTry,
+  SHORTEST_wl,
+  toCentimetre,
+  wireOf,
+} from "./layingsToTry.ts";
+import type { HeightBudget, RadialLaying, RadialsPicture } from "./RadialsPicture.ts";
+import type { RadialsRequest } from "./RadialsRequest.ts";
+import { withRadialLaying } from "./withRadialLaying.ts";
+
+/** Lengths of wire at which the curve is drawn, as parts of what was asked. */
+const CURVE = [0.15, 0.25, 0.4, 0.55, 0.7, 0.85, 1, 1.25, 1.5];
+/** The fed element's share in the splits tried. */
+const SPLITS = [0.3, 0.4, 0.5, 0.6, 0.7];
+const KNEE_dBPer10m = 0.1;
+const MOST_RADIALS = 60;
+/** Less than this is not worth cutting for. */
+const WORTH_dB = 0.1;
+/** Guesses that are solved for each length of wire, and for each element of a split. */
+const TRIED = 2;
+
+/**
+ * How to lay a length of wire as radials: how many, how long, how much under each element; in every height asked about.
+ *
+ * For each height: equal fields of many counts and lengths are solved, then those that these make look best for each length of
+ * wire, then splits made of what is best for each element's share. Every figure shown is a solve of that very plan; the curve is
+ * the best of all solved that the wire suffices for, so it never falls.
+ *
+ * Problems: see `checkRadialsRequest`; those of the solves when none succeeds.
+ */
+export function radialsTrial(candidate: RadialsRequest): Result<Trial<RadialsPicture>> {
+  const checked = checkRadialsRequest(candidate);
+  if (!checked.ok) return checked;
+  const request = checked.value;
+  const { plan, wire_m } = request;
+  const isPreview = plan.soilModel === "screen";
+  const heights = [...new Set(request.heights_m)].filter(
+    (height_m) => !isPreview || height_m <= limits.previewHeight_m,
+  );
+  if (heights.length === 0)
+    return failed({
+      code: "raised-needs-full-wave",
+      where: "heights_m",
+      message: `Radials raised ${request.heights_m.join(", ")} m need the full-wave soil model; the preview takes up to ${limits.previewHeight_m} m.`,
+    });
+  const reader = layingReader(request.look);
+  const table = new LayingTable(plan, reader);
+  const own = reader.ask(plan);
+
+  return ok((known) => {
+    const before = table.count;
+    const found = heights.map((height_m) => search(request, height_m, table, known));
+    const ownSample = known(own);
+    const asks = [...(ownSample ? [] : [own]), ...found.flatMap(({ asks: wanted }) => wanted)];
+    const budgets = found.flatMap(({ budget }) => budget ?? []);
+    if (asks.length === 0 && budgets.length === 0) return failed(...unique(table.refused(known)));
+    const part = found.reduce((sum, one) => sum + one.part, 0) / found.length;
+    if (budgets.length === 0) return ok({ asks, picture: null, part });
+    const ownLay: Lay = {
+      height_m: plan.elements[0]!.radials.height_m,
+      fields: plan.elements.map(({ id, radials: { count, length_m } }) => ({ elementId: id, count, length_m })),
+    };
+    const picture: RadialsPicture = {
+      kind: "radials",
+      isPreview,
+      wire_m,
+      own: ownSample?.ok ? reader.read(plan, ownLay, ownSample.value) : null,
+      heights: budgets,
+      knee_dBPer10m: request.knee_dBPer10m ?? KNEE_dBPer10m,
+      best: loudest(budgets.map(({ best }) => best))!,
+      solves: Math.max(before, table.count) + (ownSample ? 1 : 0),
+      notes: notesOn(request, heights, budgets),
+    };
+    return ok({ asks, picture, part });
+  });
+}
+
+/** Asks and answers by laying, each made once. */
+class LayingTable {
+  readonly #asks = new Map<string, { lay: Lay; laid: Plan; ask: TrialAsk }>();
+  readonly #read = new Map<string, RadialLaying>();
+  readonly #plan: Plan;
+  readonly #reader: ReturnType<typeof layingReader>;
+
+  constructor(plan: Plan, reader: ReturnType<typeof layingReader>) {
+    this.#plan = plan;
+    this.#reader = reader;
+  }
+
+  get count(): number {
+    return this.#read.size;
+  }
+
+  /** Those of some layings that are solved, and the asks for those that are neither solved nor refused. */
+  look(lays: readonly Lay[], known: Known): { solved: RadialLaying[]; asks: TrialAsk[] } {
+    const solved: RadialLaying[] = [];
+    const asks: TrialAsk[] = [];
+    for (const [key, lay] of new Map(lays.map((one) => [layKey(one), one]))) {
+      const entry = this.#entry(key, lay);
+      const answer = known(entry.ask);
+      if (!answer) {
+        asks.push(entry.ask);
+        continue;
+      }
+      if (!answer.ok) continue;
+      if (!this.#read.has(key)) this.#read.set(key, this.#reader.read(entry.laid, lay, answer.value));
+      const reading = this.#read.get(key)!;
+      if (Number.isFinite(reading.forward_dBi)) solved.push(reading);
+    }
+    return { solved, asks };
+  }
+
+  refused(known: Known): Problem[] {
+    return [...this.#asks.values()].flatMap(({ ask }) => {
+      const answer = known(ask);
+      return answer && !answer.ok ? answer.problems : [];
+    });
+  }
+
+  #entry(key: string, lay: Lay) {
+    const kept = this.#asks.get(key);
+    if (kept) return kept;
+    const laid = withRadialLaying(this.#plan, lay);
+    const entry = { lay, laid, ask: this.#reader.ask(laid) };
+    this.#asks.set(key, entry);
+    return entry;
+  }
+}
+
+function search(
+  { plan, wire_m, mostRadials, knee_dBPer10m }: RadialsRequest,
+  height_m: number,
+  table: LayingTable,
+  known: Known,
+): { asks: TrialAsk[]; budget: HeightBudget | null; part: number } {
+  const elements = plan.elements.length;
+  const wavelength = wavelength_m(plan.frequency_MHz);
+  const even = (count: number, length_m: number): Lay => ({
+    height_m,
+    fields: plan.elements.map(({ id }) => ({ elementId: id, count, length_m })),
+  });
+  const most_m = (CURVE.at(-1)! * wire_m) / elements;
+  const counts = countsToTry(mostRadials ?? MOST_RADIALS, most_m, wavelength);
+  const grid = counts.flatMap((count) =>
+    lengthsToTry(wavelength)
+      .filter((length_m) => count * length_m <= most_m)
+      .map((length_m) => even(count, length_m)),
+  );
+  const first = table.look(grid, known);
+  const amounts = CURVE.map((part) => part * wire_m).filter(
+    (amount_m) => amount_m / elements >= counts[0]! * SHORTEST_wl * wavelength,
+  );
+  if (first.asks.length > 0) {
+    const budget = summed(first.solved, [], [], amounts, wire_m, height_m, knee_dBPer10m);
+    return { asks: first.asks, budget, part: (0.6 * first.solved.length) / grid.length };
+  }
+
+  // At the wire asked for, every count to its full length and at its top; elsewhere only what looks best.
+  const share_m = wire_m / elements;
+  const all = guessOver(first.solved, share_m, wavelength);
+  const refined = [
+    ...all.map(({ count, length_m }) => even(count, length_m)),
+    ...amounts.flatMap((amount_m) =>
+      guessOver(first.solved, amount_m / elements, wavelength)
+        .slice(0, TRIED)
+        .map(({ count, length_m }) => even(count, length_m)),
+    ),
+  ];
+  const second = table.look(refined, known);
+  const evens = [...new Set([...first.solved, ...second.solved])];
+  const full = second.solved.filter(({ fields }) => {
+    const { count, length_m } = fields[0]!;
+    return length_m === toCentimetre(Math.min(share_m / count, LONGEST_wl * wavelength));
+  });
+  if (second.asks.length > 0)
+    return { asks: second.asks, budget: summed(evens, full, [], amounts, wire_m, height_m, knee_dBPer10m), part: 0.6 };
+
+  const parts = elements < 2 ? [] : SPLITS.filter((part) => part !== 0.5);
+  const splits = parts.map((firstPart) => {
+    const choices = (part: number) => guessOver(evens, part * wire_m, wavelength).slice(0, TRIED);
+    const fed = choices(firstPart);
+    const others = choices((1 - firstPart) / (elements - 1));
+    const driven = plan.elements.findIndex(({ base }) => base.kind === "fed");
+    const lays = fed.flatMap((a) =>
+      others.map(
+        (b): Lay => ({
+          height_m,
+          fields: plan.elements.map(({ id }, i) => {
+            const { count, length_m } = i === driven ? a : b;
+            return { elementId: id, count, length_m };
+          }),
+        }),
+      ),
+    );
+    return { firstPart, ...table.look(lays, known) };
+  });
+  const asks = splits.flatMap((split) => split.asks);
+  const budget = summed(evens, full, splits, amounts, wire_m, height_m, knee_dBPer10m);
+  return { asks, budget, part: asks.length > 0 ? 0.85 : 1 };
+}
+
+/** Puts a height's answers together; null while nothing that the wire suffices for is solved. */
+function summed(
+  evens: readonly RadialLaying[],
+  full: readonly RadialLaying[],
+  splits: readonly { readonly firstPart: number; readonly solved: readonly RadialLaying[] }[],
+  amounts: readonly number[],
+  wire_m: number,
+  height_m: number,
+  knee_dBPer10m = KNEE_dBPer10m,
+): HeightBudget | null {
+  const evenBest = loudest(evens.filter((lay) => fits(lay, wire_m)));
+  if (!evenBest) return null;
+  const points = amounts.flatMap((amount_m) => {
+    const best = loudest(evens.filter((lay) => fits(lay, amount_m)));
+    return best ? [{ wire_m: amount_m, best }] : [];
+  });
+  const curve = points.map((point, i) => {
+    const next = points[i + 1];
+    const gain = next && next.best.forward_dBi - point.best.forward_dBi;
+    return { ...point, slope_dBPer10m: gain === undefined ? null : (10 * gain) / (next!.wire_m - point.wire_m) };
+  });
+  // The last stretch that is still worth it ends at the knee.
+  const lastWorth = curve.findLastIndex(
+    ({ slope_dBPer10m }) => slope_dBPer10m !== null && slope_dBPer10m >= knee_dBPer10m,
+  );
+  const knee = curve[lastWorth + 1];
+  const bestSplits = [
+    { firstPart: evens[0]!.fields.length > 1 ? 0.5 : 1, best: evenBest },
+    ...splits.flatMap(({ firstPart, solved }) => {
+      const best = loudest(solved);
+      return best ? [{ firstPart, best }] : [];
+    }),
+  ].sort((a, b) => a.firstPart - b.firstPart);
+  const cutShort = full.flatMap((asLong) => {
+    const { count, length_m } = asLong.fields[0]!;
+    const shorter = loudest(evens.filter(({ fields }) => fields[0]!.count === count && fields[0]!.length_m < length_m));
+    const gain_dB = shorter ? shorter.forward_dBi - asLong.forward_dBi : 0;
+    return shorter && gain_dB > WORTH_dB ? [{ asLong, shorter, gain_dB }] : [];
+  });
+  return {
+    height_m,
+    curve,
+    knee_m: knee && knee.slope_dBPer10m !== null ? knee.wire_m : null,
+    counts: [...full].sort((a, b) => a.fields[0]!.count - b.fields[0]!.count),
+    splits: bestSplits,
+    best: loudest(bestSplits.map(({ best }) => best))!,
+    cutShort: cutShort.sort((a, b) => a.asLong.fields[0]!.count - b.asLong.fields[0]!.count),
+  };
+}
+
+const fits = (lay: Lay, wire_m: number) => wireOf(lay) <= wire_m + 1e-9;
+
+function loudest(lays: readonly RadialLaying[]): RadialLaying | undefined {
+  return lays.reduce<RadialLaying | undefined>(
+    (best, lay) => (best && best.forward_dBi >= lay.forward_dBi ? best : lay),
+    undefined,
+  );
+}
+
+function unique(problems: readonly Problem[]): Problem[] {
+  return [...new Map(problems.map((problem) => [`${problem.code} ${problem.message}`, problem])).values()].slice(0, 20);
+}
+
+function notesOn({ heights_m }: RadialsRequest, heights: readonly number[], budgets: readonly HeightBudget[]): Note[] {
+  const notes: Note[] = [];
+  for (const height_m of new Set(heights_m))
+    if (!heights.includes(height_m))
+      notes.push({
+        code: "height-left-out",
+        message: `Radials raised ${height_m} m are left out: the preview takes up to ${limits.previewHeight_m} m.`,
+        measured: height_m,
+      });
+  const few = budgets
+    .flatMap(({ best }) => best.fields.map(({ count }) => count))
+    .filter((count) => count < FEW_RADIALS);
+  if (few.length > 0)
+    notes.push({
+      code: "few-radials",
+      message: `A best laying has only ${Math.min(...few)} radials; with fewer than ${FEW_RADIALS} much depends on how close to the soil they come to lie.`,
+      measured: Math.min(...few),
+    });
+  return notes;
+}
