@@ -2,6 +2,7 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import { Cautions } from "./Cautions.tsx";
 import { Headline } from "./headline/Headline.tsx";
 import { OpenByDrop } from "./OpenByDrop.tsx";
+import { BenchRoom } from "./rooms/bench/BenchRoom.tsx";
 import { Feed } from "./rooms/feed/Feed.tsx";
 import { FeedRoom } from "./rooms/feed/FeedRoom.tsx";
 import { LadderPanel } from "./rooms/sky/LadderPanel.tsx";
@@ -17,6 +18,9 @@ import { Button } from "./ui/Button.tsx";
 import { Room } from "./ui/Room.tsx";
 import { Toasts } from "./ui/Toasts.tsx";
 import type { MakeWorker } from "./worker/EngineWorker.ts";
+
+/** The rooms that are opened beside the workbench, one at a time. */
+type OpenRoom = "feed" | "bench";
 
 interface Props {
   /** Starts the engine's workers: tests pass one that runs beside them. */
@@ -38,21 +42,40 @@ export function App({ makeWorker }: Props) {
   const chooser = useRef<HTMLInputElement>(null);
   const chooseFile = useCallback(() => chooser.current?.click(), []);
   usePageKeys(chooseFile);
-  const [isFeedOpen, setFeedOpen] = useState(false);
+  const [openRoom, setOpenRoom] = useState<OpenRoom | null>(null);
+  const toggle = (room: OpenRoom) => setOpenRoom(openRoom === room ? null : room);
   const feedOpener = useRef<HTMLButtonElement>(null);
-  const closeFeed = useCallback(() => {
-    setFeedOpen(false);
+  const benchOpener = useRef<HTMLButtonElement>(null);
+  const closeRoom = useCallback(() => {
+    const opener = openRoom === "bench" ? benchOpener : feedOpener;
+    setOpenRoom(null);
     // The opener comes back to the page with this change; the focus goes to it afterwards.
-    requestAnimationFrame(() => feedOpener.current?.focus());
-  }, []);
+    requestAnimationFrame(() => opener.current?.focus());
+  }, [openRoom]);
 
   return (
     <>
       <TopBar onOpenFile={chooseFile} />
       <main className="page">
         <Headline onRetry={retry} onStop={stopFull} onGoOn={goOn} />
-        <div className="rooms" data-open={isFeedOpen ? "feed" : undefined}>
-          <Room name="Yard" place="yard" aside="drag the masts, tips and arrow">
+        <div className="rooms" data-open={openRoom ?? undefined}>
+          <Room
+            name="Yard"
+            place="yard"
+            aside={
+              <>
+                drag the masts, tips and arrow{" "}
+                <Button
+                  ref={benchOpener}
+                  className="room__open"
+                  aria-expanded={openRoom === "bench"}
+                  onClick={() => toggle("bench")}
+                >
+                  Paper and readings
+                </Button>
+              </>
+            }
+          >
             <Yard />
           </Room>
           <Room name="Sky" place="sky">
@@ -68,8 +91,8 @@ export function App({ makeWorker }: Props) {
               <Button
                 ref={feedOpener}
                 className="room__open"
-                aria-expanded={isFeedOpen}
-                onClick={() => setFeedOpen(!isFeedOpen)}
+                aria-expanded={openRoom === "feed"}
+                onClick={() => toggle("feed")}
               >
                 Line, matches, fed pair
               </Button>
@@ -77,7 +100,8 @@ export function App({ makeWorker }: Props) {
           >
             <Feed />
           </Room>
-          {isFeedOpen && <FeedRoom makeWorker={makeWorker} onClose={closeFeed} />}
+          {openRoom === "feed" && <FeedRoom makeWorker={makeWorker} onClose={closeRoom} />}
+          {openRoom === "bench" && <BenchRoom makeWorker={makeWorker} onClose={closeRoom} />}
         </div>
       </main>
       <footer className="page__foot">

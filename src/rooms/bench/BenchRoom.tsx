@@ -1,0 +1,53 @@
+import { useEffect, useRef, useState } from "react";
+import { Button } from "../../ui/Button.tsx";
+import { Icon } from "../../ui/Icon.tsx";
+import { Switch } from "../../ui/Switch.tsx";
+import type { MakeWorker } from "../../worker/EngineWorker.ts";
+import { LogSection } from "./log/LogSection.tsx";
+import "../feed/FeedRoom.css";
+import "./BenchRoom.css";
+
+type Part = "log";
+
+const partNames: readonly { readonly value: Part; readonly label: string }[] = [{ value: "log", label: "Log" }];
+
+interface Props {
+  readonly makeWorker: MakeWorker;
+  onClose(): void;
+}
+
+/** What is taken to the garden and what is brought back, in parts of which one stands open. */
+export function BenchRoom({ onClose }: Props) {
+  const room = useRef<HTMLElement>(null);
+  const [part, setPart] = useState<Part>("log");
+  useEffect(() => {
+    room.current?.focus({ preventScroll: true });
+    room.current?.scrollIntoView?.({ block: "start" });
+  }, []);
+  return (
+    <section
+      className="sheet room room--bench"
+      aria-labelledby="bench-name"
+      ref={room}
+      tabIndex={-1}
+      onKeyDown={(event) => event.key === "Escape" && !event.defaultPrevented && onClose()}
+    >
+      <header className="fr-head">
+        <h2 className="room__name" id="bench-name">
+          Paper and readings
+        </h2>
+        <Switch<Part>
+          label="Part of this room"
+          isLabelShown={false}
+          choices={partNames}
+          value={part}
+          onChange={setPart}
+        />
+        <Button look="quiet" icon={<Icon name="cross" />} onClick={onClose}>
+          Close
+        </Button>
+      </header>
+      {part === "log" && <LogSection />}
+    </section>
+  );
+}
