@@ -23,6 +23,8 @@ interface Props {
   /** Past the last value comes the first. */
   readonly wraps?: boolean;
   onValue(value: number): void;
+  /** The marker has been let go, or the focus has left it. */
+  onSettle?(): void;
 }
 
 const steps: Readonly<Record<string, number>> = { ArrowRight: 1, ArrowLeft: -1 };
@@ -67,6 +69,8 @@ export function MarkerPad(p: Props) {
       onPointerMove={(e) => {
         if (e.buttons & 1) take(e);
       }}
+      onPointerUp={() => p.onSettle?.()}
+      onBlur={() => p.onSettle?.()}
     />
   );
 }

@@ -1,6 +1,6 @@
-/** Hands a text to the person as a file, without leaving the page. */
-export function download(name: string, text: string, type: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
+/** Hands a text or a picture to the person as a file, without leaving the page. */
+export function download(name: string, content: BlobPart, type: string): void {
+  const address = URL.createObjectURL(new Blob([content], { type }));
   const link = document.createElement("a");
   link.href = address;
   link.download = name;

@@ -1,0 +1,28 @@
+import { useMemo } from "react";
+import { FOOT_m } from "../../../engine/index.ts";
+import { figure } from "../../charts/figure.ts";
+import { useSettings } from "../../store/useSettings.ts";
+import { formatQuantity } from "../../ui/quantity/formatQuantity.ts";
+
+export interface Lengths {
+  /** On axes: metres, or feet with a decimal point, which can be divided evenly. */
+  readonly unit: "m" | "ft";
+  readonly perMetre: number;
+  readonly onAxis: (value: number) => string;
+  /** In words and tables. */
+  readonly text: (length_m: number) => string;
+}
+
+/** Lengths as the person reads them. */
+export function useLengths(): Lengths {
+  const units = useSettings((s) => s.units);
+  return useMemo(
+    () => ({
+      unit: units === "metric" ? "m" : "ft",
+      perMetre: units === "metric" ? 1 : 1 / FOOT_m,
+      onAxis: (value) => figure(value, 2).replace(/\.?0+$/, ""),
+      text: (length_m) => formatQuantity(length_m, "length_m", units),
+    }),
+    [units],
+  );
+}
