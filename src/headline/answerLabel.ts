@@ -23,7 +23,10 @@ export function answerLabel(plan: SavedPlan, isGood: boolean, facts: Facts): Ans
     };
   const { best } = answerModels(plan);
   if (best[0] === "full-wave" && previewOnly.length === 0) {
-    if (state === "fresh" && model === "full-wave") return { kind: "full", icon: "check", text: "full-wave answer" };
+    // In a drag that full answers keep pace with, the one shown is a frame behind, and no preview is on the page.
+    const isKeptUp = state === "working" && refining === null && readout !== null && !isStopped;
+    if ((state === "fresh" || isKeptUp) && model === "full-wave")
+      return { kind: "full", icon: "check", text: "full-wave answer" };
     if (isStopped && state === "fresh")
       return { kind: "preview", icon: "info", text: "quick preview, full answer stopped" };
     const steps = refining && refining.done > 0 ? `, ${refining.done} of ${refining.total} done` : "";

@@ -23,6 +23,8 @@ export interface BandFollower {
   sweep(): void;
   /** The plan has changed: a dear solve for another one need not be waited for. */
   outdate(): void;
+  /** The plan is still: dear solves are worth their while again. */
+  rest(): void;
   /** After a fault, which no question has survived. */
   restart(): void;
   stop(): void;
@@ -46,6 +48,7 @@ export function followBands(
   };
   /** What was asked last and is not answered yet. */
   let asked: EngineAsk | null = null;
+  let isStill = true;
   const laid = recentlyUsed<Layings["rows"]>(mostKept);
   const begun = recentlyUsed<readonly BandSample[]>(mostKept);
 
@@ -82,7 +85,7 @@ export function followBands(
       sweepAtOnce(plan, verdict.ok, rough);
       return;
     }
-    const isSettled = verdict.ok && state === "fresh" && model === "full-wave" && refining === null;
+    const isSettled = isStill && verdict.ok && state === "fresh" && model === "full-wave" && refining === null;
     const [fine] = isSettled && best.includes("full-wave") ? missing(plan, true, "full-wave") : [];
     if (fine) sweepOn(plan, fine);
     else if (isSettled) layOtherwise(plan);
@@ -152,7 +155,11 @@ export function followBands(
 
   return {
     sweep,
+    rest() {
+      isStill = true;
+    },
     outdate() {
+      isStill = false;
       const { plan, verdict } = plans.getState();
       const wanted = new Set(designsOf(plan, verdict.ok, "full-wave", {}).map((one) => one.key));
       const isWanted = (one: EngineAsk) =>

@@ -40,6 +40,17 @@ const mostKept = 40;
 export const still_ms = 120;
 /** In a drag the sweep across the band follows at this pace: frames are for the pattern. */
 export const sweepPace_ms = 400;
+/** When the full answer keeps pace with a drag, so that it is asked for every frame and no preview is. */
+export const fullPace = {
+  /** A full answer that takes no longer than this does … */
+  quick_ms: 10,
+  /** … and one that takes longer than this, in a drag, does not. */
+  slow_ms: 16,
+  /** The preview steps in where a full answer keeps the hand waiting for so long. */
+  standIn_ms: 50,
+  /** So few radials, in all fields together, are thought quick before their answer was timed. */
+  fewRadials: 16,
+};
 /** Where no preview takes its place, an answer to another plan is not left standing unmarked for longer than this. */
 export const markOld_ms = 500;
 
@@ -47,6 +58,9 @@ export const markOld_ms = 500;
  * Keeps the answers in `store` in step with `plans`: the preview at once, every frame of a drag; the full answer, where the plan
  * asks for it, in its place as soon as the plan has been still for a moment. Shows only answers that belong to the plan
  * on screen (or says that they do not), and compares only answers of one model.
+ *
+ * Where the full answer takes no longer than a preview would seem to, in a small field, it is asked for at once in every frame,
+ * alone.
  *
  * Three workers, so that nothing holds up the answer to a moving finger: for previews, for full answers, for sweeps.
  * Answers are handed on with the next frame (`later`), or with the next change of the plan if that is sooner: in a drag
@@ -57,6 +71,7 @@ export function followPlan(
   store: Writable<Answer>,
   makeWorker: MakeWorker,
   later: NextFrame = nextFrame,
+  { quick_ms, slow_ms, standIn_ms, fewRadials }: typeof fullPace = fullPace,
 ): Follower {
   const answers = heldForFrame(store, later);
   const onFault = (message: string) => answers.setState({ state: "old", fault: message, refining: null });
@@ -75,6 +90,10 @@ export function followPlan(
   let asked: string | null = null;
   /** How many full answers were missing when the plan on screen came to be. */
   let toDo = 0;
+  /** Whether the full answer keeps pace with a drag; null where that is not known. */
+  let isQuick: boolean | null = null;
+  let isStill = true;
+  let standIn: ReturnType<typeof setTimeout> | undefined;
   /** The plan whose full answer the person would not wait for. */
   let stopped: SavedPlan | null = null;
 
@@ -161,32 +180,68 @@ export function followPlan(
     });
   };
 
-  /** Asks for the full answers that are missing, one design at a time, the one on screen first. */
-  const refine = () => {
+  const keepsPace = (plan: SavedPlan) =>
+    (isQuick ?? plan.elements.reduce((sum, { radials }) => sum + radials.count, 0) <= fewRadials) &&
+    missing(plan, true, "full-wave").length <= 1;
+
+  /**
+   * Asks for the full answers that are missing, one design at a time, the one on screen first.
+   *
+   * @param isMoving in a drag: what is on its way is not worth a word
+   */
+  const refine = (isMoving = false) => {
     const { plan, verdict } = plans.getState();
     if (!asksForFull(plan, verdict.ok) || answers.getState().fault !== null || stopped === plan)
       return answers.setState({ refining: null });
     const left = missing(plan, true, "full-wave");
     const [next] = left;
     toDo = Math.max(toDo, left.length);
-    answers.setState({ refining: next ? { done: toDo - left.length, total: toDo } : null });
-    if (!next) return bands.sweep();
+    answers.setState({ refining: next && !isMoving ? { done: toDo - left.length, total: toDo } : null });
+    if (!next) return isMoving ? sweepSoon() : bands.sweep();
     if (asked === next.key) return;
     asked = next.key;
+    const from_ms = performance.now();
+    const isOwn = next.key === keyOf(inModel(plan, "full-wave"), readoutRequest(plan));
     const ask: EngineAsk = { kind: "readouts", plans: [next.plan], request: readoutRequest(plan) };
     const done = (answer: EngineAnswer) => {
       if (answer.kind !== "readouts") return;
       // Kept though the plan may have moved on: it may come back. Shown only if it is still the plan on screen.
       kept["full-wave"].set(next.key, answer.results[0]!);
       if (asked === next.key) asked = null;
-      settle();
+      const took_ms = performance.now() - from_ms;
+      // Of another design it says nothing; at rest, where soil's tables may have been built for it, little.
+      if (isOwn && took_ms <= quick_ms) isQuick = true;
+      else if (isOwn && took_ms > slow_ms) isQuick = isMoving ? false : null;
+      const current = plans.getState();
+      // A drag outruns the engine by a frame or two: what came back is shown, though the plan has moved on.
+      if (isMoving && current.verdict.ok && current.plan !== plan) show(plan);
+      const isBest = settle();
+      if (standIn !== undefined) {
+        clearTimeout(standIn);
+        standIn = isBest ? undefined : setTimeout(stepIn, standIn_ms);
+      }
       // While the plan moves, the next full answer waits for it to be still.
-      if (plans.getState().plan === plan) refine();
+      if (current.plan === plan) refine(isMoving && !isStill);
     };
     full.ask(ask, done, (part) => {
       const { refining } = answers.getState();
       if (asked === next.key && refining) answers.setState({ refining: { ...refining, part } });
     });
+  };
+
+  /** The full answer, asked for alone, does not keep pace after all. */
+  const stepIn = () => {
+    standIn = undefined;
+    isQuick = false;
+    preview(settle());
+    if (asked !== null) answers.setState({ refining: { done: 0, total: toDo } });
+  };
+
+  /** The plan has been still for long enough: all that is missing is asked for. */
+  const rest = () => {
+    isStill = true;
+    bands.rest();
+    refine();
   };
 
   const asksForFull = (plan: SavedPlan, isGood: boolean) => isGood && answerModels(plan).best.includes("full-wave");
@@ -195,6 +250,7 @@ export function followPlan(
   const follow = (after_ms: number) => {
     const { plan, verdict } = plans.getState();
     clearTimeout(stillness);
+    isStill = after_ms === 0;
     if (stopped !== plan) {
       stopped = null;
       answers.setState({ isStopped: false });
@@ -205,12 +261,16 @@ export function followPlan(
     if (asked !== null && !wanted.has(asked)) asked = null;
     bands.outdate();
     const isSettled = settle();
-    preview(isSettled);
-    if (!isFull) return answers.setState({ refining: null });
     toDo = wanted.size;
-    if (after_ms === 0) return refine();
-    answers.setState({ refining: toDo > 0 ? { done: 0, total: toDo } : null });
-    stillness = setTimeout(refine, after_ms);
+    const isAtOnce = isFull && !isStill && keepsPace(plan);
+    if (!isAtOnce) preview(isSettled);
+    if (!isFull) return answers.setState({ refining: null });
+    if (isStill) return rest();
+    stillness = setTimeout(rest, after_ms);
+    if (!isAtOnce) return answers.setState({ refining: toDo > 0 ? { done: 0, total: toDo } : null });
+    prompt.forget();
+    standIn ??= setTimeout(stepIn, standIn_ms);
+    refine(true);
   };
 
   const stopListening = plans.subscribe((state, before) => {
@@ -221,6 +281,8 @@ export function followPlan(
   return {
     stopFull() {
       clearTimeout(stillness);
+      clearTimeout(standIn);
+      standIn = undefined;
       stopped = plans.getState().plan;
       asked = null;
       full.forget();
@@ -243,6 +305,7 @@ export function followPlan(
     stop() {
       stopListening();
       clearTimeout(stillness);
+      clearTimeout(standIn);
       clearTimeout(patience);
       clearTimeout(sweepLater);
       prompt.stop();

@@ -6,7 +6,8 @@ import { type AnswerModel, inModel } from "../../../src/store/answerModels.ts";
 import { bandRequest } from "../../../src/store/bandRequest.ts";
 import { createPlanStore } from "../../../src/store/createPlanStore.ts";
 import { demoPlan } from "../../../src/store/demoPlan.ts";
-import { followPlan, markOld_ms, still_ms } from "../../../src/store/followPlan.ts";
+import { followPlan, fullPace, markOld_ms, still_ms } from "../../../src/store/followPlan.ts";
+import { nextFrame } from "../../../src/store/heldForFrame.ts";
 import { readoutRequest } from "../../../src/store/readoutRequest.ts";
 import type { EngineAsk } from "../../../src/worker/EngineMessage.ts";
 import { patience_ms } from "../../../src/worker/engineClient.ts";
@@ -26,13 +27,16 @@ function truth(of: SavedPlan, model: AnswerModel) {
   };
 }
 
-function setUp(first: SavedPlan = plan) {
+/** However quick it is, the full answer waits until the plan is still. */
+const unhurried = { ...fullPace, quick_ms: -1, fewRadials: -1 };
+
+function setUp(first: SavedPlan = plan, pace = unhurried) {
   const plans = createPlanStore(first);
   const answers = createStore<Answer>(() => noAnswer);
   const shown: Answer[] = [];
   answers.subscribe((state) => void shown.push(state));
   const held = heldWorkers();
-  const follower = followPlan(plans, answers, held.make);
+  const follower = followPlan(plans, answers, held.make, nextFrame, pace);
   const space = (spacing_m: number) => plans.getState().edit((p) => withSpacing(p, spacing_m), "move");
   /** What is asked and not answered, in whichever worker. */
   const asked = (kind: Kind) =>
@@ -295,5 +299,86 @@ describe("the sweep in full", { timeout: 120_000 }, () => {
     expect(now().pinBands).toEqual({});
     while (asked("sample").length > 0) answer("sample");
     expect(now().pinBands["pin-1"]!.interpolated).toBeDefined();
+  });
+});
+
+describe("a small field: the full answer alone, every frame of a drag", { timeout: 60_000 }, () => {
+  const settled = (pace = fullPace) => {
+    const all = setUp(plan, pace);
+    all.answer("preview");
+    all.answer("full");
+    all.answer("full");
+    return all;
+  };
+
+  test("no preview is asked for, every answer shown is full, and nothing says that one is coming", () => {
+    const { asked, answer, space, shown, now, plans } = settled();
+    shown.length = 0;
+    for (const spacing_m of [7, 7.1, 7.2, 7.3]) {
+      space(spacing_m);
+      expect([asked("preview").length, asked("full").length]).toEqual([0, 1]);
+      answer("full");
+      expect(now()).toMatchObject({ state: "fresh", model: "full-wave", readoutPlan: plans.getState().plan });
+      vi.advanceTimersByTime(16);
+    }
+    expect(now().readout).toEqual(truth(plans.getState().plan, "full-wave").readout);
+    expect(shown.every((one) => one.model === "full-wave" && one.refining === null)).toBe(true);
+  });
+
+  test("an answer that comes a frame late is shown as what it is, and the newest follows", () => {
+    const { asked, answer, space, now, plans } = settled();
+    space(7);
+    const first = plans.getState().plan;
+    space(7.5);
+    answer("full");
+    expect(now()).toMatchObject({ state: "working", model: "full-wave", readoutPlan: first });
+    expect(asked("full")).toHaveLength(1);
+    answer("full");
+    expect(now()).toMatchObject({ state: "fresh", readoutPlan: plans.getState().plan });
+  });
+
+  test("where the answer keeps the hand waiting, the preview steps in, and stays in from then on", () => {
+    const { asked, answer, space, now } = settled();
+    space(7);
+    expect(asked("preview")).toEqual([]);
+    vi.advanceTimersByTime(fullPace.standIn_ms);
+    answer("preview");
+    expect(now()).toMatchObject({ state: "fresh", model: "preview", refining: { done: 0, total: 1 } });
+    space(7.1);
+    expect(asked("preview")).toHaveLength(1);
+  });
+
+  test("one that was timed and is too slow is not asked for in the next frame; a field of many radials is not tried", () => {
+    const slow = settled({ ...fullPace, quick_ms: -1, slow_ms: -1 });
+    slow.space(7);
+    expect(slow.asked("full")).toHaveLength(1);
+    slow.answer("full");
+    slow.space(7.1);
+    expect([slow.asked("preview").length, slow.asked("full").length]).toEqual([1, 0]);
+    const many = setUp(plan, { ...fullPace, quick_ms: -1, fewRadials: 3 });
+    many.answer("preview");
+    many.answer("full");
+    many.answer("full");
+    many.space(7);
+    expect([many.asked("preview").length, many.asked("full").length]).toEqual([1, 0]);
+  });
+
+  test("no full sweep is begun while the plan moves; at rest it is", () => {
+    const { asked, answer, space } = settled();
+    const sweepAll = () => {
+      while (asked("band").length > 0) answer("band");
+    };
+    sweepAll();
+    while (asked("sample").length > 0) answer("sample");
+    for (let i = 0; i < 20; i++) {
+      space(7 + i / 10);
+      answer("full");
+      sweepAll();
+      expect(asked("sample")).toEqual([]);
+      vi.advanceTimersByTime(still_ms / 2);
+    }
+    vi.advanceTimersByTime(10 * still_ms);
+    while (asked("band").length > 0) answer("band");
+    expect(asked("sample")).toHaveLength(1);
   });
 });
