@@ -1,24 +1,19 @@
 import type { ElementPlan } from "../../contract.ts";
-import { solveGeneral } from "../../linalg/solveGeneral.ts";
 import { readRung } from "../../readouts/readRung.ts";
 import { swr } from "../../readouts/swr.ts";
-import type { ArraySample, Directions } from "./arraySample.ts";
+import type { Directions } from "./arraySample.ts";
 import { arrivalElevations } from "./arrivalElevations.ts";
+import { baseCurrents } from "./baseCurrents.ts";
 import type { Figures } from "./Figures.ts";
+import type { SampleNumbers } from "./SampleNumbers.ts";
 import type { TrialLook } from "./TrialLook.ts";
 
 /** Figures of elements whose solve is known, by what their bases say. */
-export type ReadFigures = (
-  elements: readonly Pick<ElementPlan, "id" | "base">[],
-  sample: Pick<ArraySample, "impedance_ohm" | "fields">,
-) => Figures;
+export type ReadFigures = (elements: readonly Pick<ElementPlan, "id" | "base">[], sample: SampleNumbers) => Figures;
 
 /**
- * A reader of figures from samples: the base currents follow from the port matrix Z and the bases,
- *
- *   fed: Σ Z I = 1 V, or I given;  joined: Σ Z I = 0;  loaded: Σ Z I + Z_L I = 0;  open: I = 0,
- *
- * and the gain in a direction is |Σ I f|² / Re Σ V I* over the fed bases, f the field of 1 A [√ohm]. Made once and used
+ * A reader of figures from samples: the base currents follow from the port matrix and the bases
+ * (`baseCurrents`), and the gain in a direction is |Σ I f|² / Re Σ V I* over the fed bases, f the field of 1 A [√ohm]. Made once and used
  * for many samples: some microseconds each.
  *
  * @param directions those the samples were taken in
@@ -108,30 +103,4 @@ function over(amperes: Float64Array, i: number, first: number) {
     re: (amperes[2 * i]! * re + amperes[2 * i + 1]! * im) / d,
     im: (amperes[2 * i + 1]! * re - amperes[2 * i]! * im) / d,
   };
-}
-
-/** 2·P currents into the bases [A peak]. */
-function baseCurrents(elements: readonly Pick<ElementPlan, "base">[], z: readonly number[]): Float64Array {
-  const P = elements.length;
-  const A = new Float64Array(2 * P * P);
-  const b = new Float64Array(2 * P);
-  elements.forEach(({ base }, i) => {
-    const row = 2 * i * P;
-    const given = base.kind === "fed" ? base.current : undefined;
-    if (base.kind === "open" || given) {
-      A[row + 2 * i] = 1;
-      if (!given) return;
-      const phase = (given.phase_deg * Math.PI) / 180;
-      b[2 * i] = given.magnitude * Math.cos(phase);
-      b[2 * i + 1] = given.magnitude * Math.sin(phase);
-      return;
-    }
-    for (let j = 0; j < 2 * P; j++) A[row + j] = z[row + j]!;
-    if (base.kind === "fed") b[2 * i] = 1;
-    if (base.kind === "loaded") {
-      A[row + 2 * i]! += base.resistance_ohm;
-      A[row + 2 * i + 1]! += base.reactance_ohm;
-    }
-  });
-  return solveGeneral(A, P, b, 1);
 }

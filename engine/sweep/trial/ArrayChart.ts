@@ -1,0 +1,72 @@
+import { type AxisPiece, inward } from "./ChartAxis.ts";
+import type { SampleNumbers } from "./SampleNumbers.ts";
+
+/** Samples between solved ones, over any number of axes. */
+export interface ArrayChart {
+  /**
+   * The sample at one place, a value for each axis left.
+   * @throws RangeError outside the axes, or with another number of values
+   */
+  sampleAt(place: readonly number[]): SampleNumbers;
+  /** The chart over the other axes at one value of the first: cheap to read many places of. @throws RangeError outside it */
+  fix(value: number): ArrayChart;
+}
+
+/** A box of a chart: a polynomial through the tensor of its nodes. */
+export interface ChartBox {
+  readonly axes: readonly {
+    readonly piece: AxisPiece;
+    /** How its nodes weigh at a place (`axisWeights`). */
+    readonly weightsAt: (t: number) => Float64Array;
+  }[];
+  /** One block for each node, the last axis running fastest: impedances, then fields. */
+  readonly values: Float64Array;
+  /** How many of a block are impedances. */
+  readonly impedances: number;
+}
+
+/** Values this far outside an axis, in parts of it, are rounding. */
+const ROUNDING = 1e-9;
+
+/** A chart of boxes that together cover a range; where one ends and the next begins the later answers. */
+export function arrayChart(boxes: readonly ChartBox[]): ArrayChart {
+  return {
+    sampleAt(place) {
+      const axes = boxes[0]!.axes.length;
+      if (place.length !== axes) throw new RangeError(`arrayChart: ${place.length} values for ${axes} axes`);
+      let left = boxes;
+      for (const value of place) left = fixed(left, value);
+      const { values, impedances } = left[0]!;
+      return { impedance_ohm: values.subarray(0, impedances), fields: values.subarray(impedances) };
+    },
+    fix: (value) => arrayChart(fixed(boxes, value)),
+  };
+}
+
+/** The boxes that hold a value of the first axis, at that value. */
+function fixed(boxes: readonly ChartBox[], value: number): readonly ChartBox[] {
+  let from = Number.NEGATIVE_INFINITY;
+  let least = Number.POSITIVE_INFINITY;
+  let most = Number.NEGATIVE_INFINITY;
+  for (const { axes } of boxes) {
+    const { piece } = axes[0]!;
+    if (piece.from <= value) from = Math.max(from, piece.from);
+    least = Math.min(least, piece.from);
+    most = Math.max(most, piece.to);
+  }
+  const slack = ROUNDING * (most - least);
+  if (!(value >= least - slack && value <= most + slack))
+    throw new RangeError(`arrayChart: ${value} is outside ${least}..${most}`);
+  return boxes
+    .filter(({ axes }) => axes[0]!.piece.from === Math.max(from, least))
+    .map(({ axes: [own, ...axes], values, impedances }) => {
+      const weights = own!.weightsAt(inward(own!.piece, value));
+      const size = values.length / weights.length;
+      const out = new Float64Array(size);
+      for (let n = 0, at = 0; n < weights.length; n++) {
+        const weight = weights[n]!;
+        for (let i = 0; i < size; i++, at++) out[i]! += weight * values[at]!;
+      }
+      return { axes, values: out, impedances };
+    });
+}
