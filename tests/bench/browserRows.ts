@@ -1,9 +1,11 @@
 import { resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "playwright-core";
+import { encodePlanLink, withRadials } from "../../engine/index.ts";
 import { launchBrowser } from "../support/launchBrowser.ts";
 import { unpackBrowser } from "../support/unpackBrowser.ts";
 import type { BenchRow } from "./BenchRow.ts";
+import { benchPlan } from "./benchPlan.ts";
 
 interface Watched {
   /** Milliseconds from the start of loading to the frame that first showed a pattern. */
@@ -11,11 +13,13 @@ interface Watched {
   readonly frames_ms: number[];
   /** Frames in which the live curve of the elevation cut was another than in the frame before. */
   readonly patterns: number;
+  /** Of these, drawn while the page called its figures full-wave. */
+  readonly full: number;
 }
 
 /** Runs in the page before its own script: notes each frame, and whether it showed a new pattern. */
 function watchFrames(): void {
-  const watched = { firstPattern_ms: null as number | null, frames_ms: [] as number[], patterns: 0 };
+  const watched = { firstPattern_ms: null as number | null, frames_ms: [] as number[], patterns: 0, full: 0 };
   Object.assign(window, { watched });
   let shown = "";
   const frame = (now_ms: number) => {
@@ -24,6 +28,7 @@ function watchFrames(): void {
     if (curve !== "" && curve !== shown) {
       watched.firstPattern_ms ??= performance.now();
       watched.patterns++;
+      if (document.querySelector('.sureness__label[data-kind="full"]')) watched.full++;
       shown = curve;
     }
     requestAnimationFrame(frame);
@@ -31,10 +36,10 @@ function watchFrames(): void {
   requestAnimationFrame(frame);
 }
 
-async function openPage(browser: Browser): Promise<Page> {
+async function openPage(browser: Browser, hash = ""): Promise<Page> {
   const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
   await page.addInitScript(watchFrames);
-  await page.goto(pathToFileURL(resolve("dist/index.html")).href);
+  await page.goto(pathToFileURL(resolve("dist/index.html")).href + hash);
   await page.waitForFunction(() => (window as unknown as { watched: Watched }).watched.firstPattern_ms !== null);
   return page;
 }
@@ -44,6 +49,7 @@ const watchedIn = (page: Page) => page.evaluate(() => (window as unknown as { wa
 interface Drag {
   readonly perSecond: number;
   readonly patternsPerSecond: number;
+  readonly fullPerSecond: number;
   /** The page's own thread: script, layout and paint, in time of the processor, which other programs cannot lengthen much. */
   readonly busyPerPattern_ms: number;
 }
@@ -94,6 +100,7 @@ async function dragFor(page: Page, duration_ms: number): Promise<Drag> {
   return {
     perSecond: (after.frames_ms.length - before.frames_ms.length) / seconds,
     patternsPerSecond: (after.patterns - before.patterns) / seconds,
+    fullPerSecond: (after.full - before.full) / seconds,
     busyPerPattern_ms: (busyAfter_ms - busyBefore_ms) / (after.patterns - before.patterns),
   };
 }
@@ -111,6 +118,10 @@ export async function browserRows(): Promise<BenchRow[]> {
   const page = await openPage(browser);
   await page.waitForTimeout(1500); // the first sweeps are done
   const drags = [await dragFor(page, 2000), await dragFor(page, 2000), await dragFor(page, 2000)];
+  await page.close();
+  const small = await openPage(browser, encodePlanLink(withRadials(benchPlan("full-wave"), { count: 4, length_m: 8 })));
+  await small.waitForTimeout(2500);
+  const smallDrags = [await dragFor(small, 2000), await dragFor(small, 2000), await dragFor(small, 2000)];
   await browser.close();
   return [
     { name: "file opened to first pattern drawn", measured: Math.min(...opened), goal: 1000, unit: "ms", remark },
@@ -133,6 +144,14 @@ export async function browserRows(): Promise<BenchRow[]> {
       goal: 59,
       unit: "frames/s",
       atLeast: true,
+    },
+    {
+      name: "drag, 2 × 4 radials: frames with a new full-wave pattern",
+      measured: Math.max(...smallDrags.map((drag) => drag.fullPerSecond)),
+      goal: 59,
+      unit: "frames/s",
+      atLeast: true,
+      remark: "no preview between",
     },
   ];
 }
