@@ -13,6 +13,8 @@ export interface ChartRequest {
   readonly axes: readonly ChartAxis[];
   /** The solve at a place: every place with elements in one order, and in one set of directions. */
   readonly askAt: (place: readonly number[]) => TrialAsk;
+  /** A place in words, such as "spacing 8.4 m", for problems met there. */
+  readonly describe: (place: readonly number[]) => string;
   /** Absent: 0.3 ohm (or 1 %), 0.03 dB ahead, and the field behind to 0.005 of that ahead. */
   readonly goal?: ChartGoal;
   /** Solves after which it ends, agreed or not; absent: 400. Shared among the pieces between breaks. */
@@ -91,7 +93,7 @@ interface Round {
 
 /** Goes through the rounds of one box as far as what is known carries. */
 function refine(
-  { askAt }: ChartRequest,
+  { askAt, describe }: ChartRequest,
   pieces: readonly AxisPiece[],
   goal: ChartGoal,
   most: number,
@@ -104,11 +106,14 @@ function refine(
     const key = ts.join();
     const before = answered.get(key);
     if (before) return before;
-    const ask = askAt(ts.map((t, axis) => outward(pieces[axis]!, t)));
+    const place = ts.map((t, axis) => outward(pieces[axis]!, t));
+    const ask = askAt(place);
     const answer = known(ask);
     if (!answer) return ask;
     if (!answer.ok) {
-      problems.push(...answer.problems);
+      // One place is told of: at others it is mostly the same.
+      if (problems.length === 0)
+        problems.push(...answer.problems.map((p) => ({ ...p, message: `At ${describe(place)}: ${p.message}` })));
       return undefined;
     }
     answered.set(key, answer.value);

@@ -8,6 +8,8 @@ import { pairAt } from "./pairAt.ts";
 const STEPS = 200;
 /** A change is found to this part of the range. */
 const EXACT = 1e-7;
+/** Ends of radials that have just parted have to be this far apart before they can be solved [m]. */
+const APART_M = 0.02;
 /** With more, each is of little weight, and the last alone counts. */
 const MOST = 6;
 
@@ -57,5 +59,5 @@ function narrow(shape: (spacing_m: number) => string, low: number, high: number,
     if (shape(middle) === before) below = middle;
     else above = middle;
   }
-  return [below, above];
+  return [below, above + APART_M];
 }
