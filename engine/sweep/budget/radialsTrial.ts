@@ -3,6 +3,7 @@ import { FEW_RADIALS } from "../../plan/edits/layings.ts";
 import { limits } from "../../plan/limits.ts";
 import { failed, type Note, ok, type Problem, type Result } from "../../result.ts";
 import { wavelength_m } from "../../units.ts";
+import { isPreview } from "../trial/isPreview.ts";
 import type { Known, Trial, TrialAsk } from "../trial/Trial.ts";
 import { checkRadialsRequest } from "./checkRadialsRequest.ts";
 import { guessOver } from "./guessOver.ts";
@@ -46,10 +47,8 @@ export function radialsTrial(candidate: RadialsRequest): Result<Trial<RadialsPic
   if (!checked.ok) return checked;
   const request = checked.value;
   const { plan, wire_m } = request;
-  const isPreview = plan.soilModel === "screen";
-  const heights = [...new Set(request.heights_m)].filter(
-    (height_m) => !isPreview || height_m <= limits.previewHeight_m,
-  );
+  const isQuick = isPreview(plan);
+  const heights = [...new Set(request.heights_m)].filter((height_m) => !isQuick || height_m <= limits.previewHeight_m);
   if (heights.length === 0)
     return failed({
       code: "raised-needs-full-wave",
@@ -75,7 +74,7 @@ export function radialsTrial(candidate: RadialsRequest): Result<Trial<RadialsPic
     };
     const picture: RadialsPicture = {
       kind: "radials",
-      isPreview,
+      isPreview: isQuick,
       wire_m,
       own: ownSample?.ok ? reader.read(plan, ownLay, ownSample.value) : null,
       heights: budgets,
