@@ -56,6 +56,25 @@ export const limits = {
     match_characters: 300,
   },
 
+  /** Building and measuring. */
+  bench: {
+    allowance_percent: { least: 0, most: 15 },
+    leadLength_m: { least: 0, most: 1000 },
+    readings: 200,
+    pointsEach: 2001,
+    reading_ohm: 1e6,
+    logEntries: 5000,
+    pairs: 2000,
+    level_dB: { least: -300, most: 300 },
+    swr: { least: 1, most: 10_000 },
+    lengthFactor: { least: 0.5, most: 2 },
+    mutualScale: { least: 0.01, most: 100 },
+    declination_deg: { least: -180, most: 180 },
+    latitude_deg: { least: -90, most: 90 },
+    longitude_deg: { least: -180, most: 180 },
+    text_characters: 2000,
+  },
+
   pins: 4,
   elevation_deg: { least: 0.5, most: 90 },
   sector_deg: { least: 0, most: 360 },
