@@ -1,0 +1,11 @@
+import { TrialBar } from "../TrialBar.tsx";
+import { useTrial } from "../useTrial.ts";
+
+export function ToleranceSection({ obstacle }: { readonly obstacle: string | null }) {
+  const trial = useTrial("tolerance");
+  return (
+    <div className="tl-part">
+      <TrialBar trial={trial} verb="Start" obstacle={obstacle} />
+    </div>
+  );
+}
