@@ -8,8 +8,9 @@ export function OpenByDrop() {
     const hasFiles = (event: DragEvent) => event.dataTransfer?.types.includes("Files") ?? false;
     const onOver = (event: DragEvent) => {
       if (!hasFiles(event)) return;
+      // A part of the page that takes files of its own has said so already.
+      setOver(!event.defaultPrevented);
       event.preventDefault();
-      setOver(true);
     };
     const onLeave = (event: DragEvent) => {
       // Leaving one element for another inside the window names the other.
@@ -17,8 +18,9 @@ export function OpenByDrop() {
     };
     const onDrop = (event: DragEvent) => {
       if (!hasFiles(event)) return;
-      event.preventDefault();
       setOver(false);
+      if (event.defaultPrevented) return;
+      event.preventDefault();
       const file = event.dataTransfer?.files[0];
       if (file) void openPlanFile(file);
     };

@@ -7,6 +7,8 @@ export interface Curve {
   readonly style: number;
   readonly frequency_MHz: readonly number[];
   readonly value: readonly number[];
+  /** Its points are readings: each is marked, and straight lines between them are only a help to the eye. */
+  readonly isRead?: boolean;
 }
 
 /** A curve's value at a frequency, straight between its points; NaN outside them. */

@@ -133,6 +133,19 @@ export const CurveChart = memo(function CurveChart(p: Props) {
           <path key={t.id} className={traceClass(t)} d={t.path} />
         ))}
       </g>
+      <g clipPath={`url(#${clip})`}>
+        {curves
+          .filter((c) => c.isRead)
+          .flatMap((c) =>
+            c.frequency_MHz.map((f, i) => (
+              <path
+                key={`${c.id} ${f}`}
+                className={`tr-mark tr-mark-${c.role}`}
+                d={markPath(c, layout.point(f, c.value[i]!))}
+              />
+            )),
+          )}
+      </g>
       <path className="tr-marker" d={`M${marker_x.toFixed(1)},${foot}V${plot.y}`} />
       <TraceLabels drawn={drawn} />
       <g clipPath={`url(#${clip})`}>

@@ -3,6 +3,8 @@ import type {
   BandRequest,
   BandSample,
   EndVoltages,
+  ExpectedRequest,
+  ExpectedSheet,
   FedImpedances,
   Plan,
   PlanReadout,
@@ -26,7 +28,9 @@ export type EngineAsk =
   /** The impedance matrix of a plan's fed elements at one frequency: what a harness has to work into. */
   | { readonly kind: "fed"; readonly plan: Plan; readonly frequency_MHz: number }
   /** The voltages at the ends of a plan's wires. */
-  | { readonly kind: "ends"; readonly plan: Plan };
+  | { readonly kind: "ends"; readonly plan: Plan }
+  /** What a meter should show at every step of building. */
+  | { readonly kind: "expected"; readonly request: ExpectedRequest };
 
 /** The answers, in the order of the plans asked about. */
 export type EngineAnswer =
@@ -35,7 +39,8 @@ export type EngineAnswer =
   | { readonly kind: "layings"; readonly rows: readonly { readonly height_m: number; readonly readout: PlanReadout }[] }
   | { readonly kind: "sample"; readonly result: Result<BandSample> }
   | { readonly kind: "fed"; readonly result: Result<FedImpedances> }
-  | { readonly kind: "ends"; readonly result: Result<readonly EndVoltages[]> };
+  | { readonly kind: "ends"; readonly result: Result<readonly EndVoltages[]> }
+  | { readonly kind: "expected"; readonly result: Result<ExpectedSheet> };
 
 export interface EngineRequest {
   readonly id: number;

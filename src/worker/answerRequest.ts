@@ -1,4 +1,13 @@
-import { bandSample, endVoltages, fedImpedances, layings, readPlan, sweepBandSmooth } from "../../engine/index.ts";
+import {
+  bandSample,
+  endVoltages,
+  expectedReadings,
+  fedImpedances,
+  layings,
+  readPlan,
+  sweepBandSmooth,
+} from "../../engine/index.ts";
+import { driveInPlace } from "./driveInPlace.ts";
 import type { EngineAnswer, EngineAsk, EngineReply, EngineRequest } from "./EngineMessage.ts";
 
 /** What the worker does with a message, telling now and then which part of it is done; apart from the worker, so that the same code can run beside a test. */
@@ -37,5 +46,9 @@ function answer(ask: EngineAsk, onPart?: (part: number) => void): EngineAnswer {
       return { kind: "fed", result: fedImpedances(ask.plan, ask.frequency_MHz) };
     case "ends":
       return { kind: "ends", result: endVoltages(ask.plan) };
+    case "expected": {
+      const trial = expectedReadings(ask.request);
+      return { kind: "expected", result: trial.ok ? driveInPlace(trial.value, onPart) : trial };
+    }
   }
 }

@@ -27,6 +27,6 @@ function answer(data: EngineRequest): void {
 
 /** A preview must come at once and reads no tables. */
 function needsKernels(ask: EngineAsk): boolean {
-  const plans = ask.kind === "readouts" ? ask.plans : [ask.plan];
+  const plans = ask.kind === "readouts" ? ask.plans : [ask.kind === "expected" ? ask.request.plan : ask.plan];
   return plans.some((plan) => plan.ground.kind === "soil" && plan.soilModel === "full-wave");
 }

@@ -4,12 +4,16 @@ import { Icon } from "../../ui/Icon.tsx";
 import { Switch } from "../../ui/Switch.tsx";
 import type { MakeWorker } from "../../worker/EngineWorker.ts";
 import { LogSection } from "./log/LogSection.tsx";
+import { MeasuringSection } from "./measuring/MeasuringSection.tsx";
 import "../feed/FeedRoom.css";
 import "./BenchRoom.css";
 
-type Part = "log";
+type Part = "measuring" | "log";
 
-const partNames: readonly { readonly value: Part; readonly label: string }[] = [{ value: "log", label: "Log" }];
+const partNames: readonly { readonly value: Part; readonly label: string }[] = [
+  { value: "measuring", label: "Measuring" },
+  { value: "log", label: "Log" },
+];
 
 interface Props {
   readonly makeWorker: MakeWorker;
@@ -17,9 +21,9 @@ interface Props {
 }
 
 /** What is taken to the garden and what is brought back, in parts of which one stands open. */
-export function BenchRoom({ onClose }: Props) {
+export function BenchRoom({ makeWorker, onClose }: Props) {
   const room = useRef<HTMLElement>(null);
-  const [part, setPart] = useState<Part>("log");
+  const [part, setPart] = useState<Part>("measuring");
   useEffect(() => {
     room.current?.focus({ preventScroll: true });
     room.current?.scrollIntoView?.({ block: "start" });
@@ -47,6 +51,7 @@ export function BenchRoom({ onClose }: Props) {
           Close
         </Button>
       </header>
+      {part === "measuring" && <MeasuringSection makeWorker={makeWorker} />}
       {part === "log" && <LogSection />}
     </section>
   );

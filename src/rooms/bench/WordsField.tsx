@@ -1,4 +1,4 @@
-import { useEffect, useId, useState } from "react";
+import { useId, useState } from "react";
 import "../../ui/quantityField.css";
 
 interface Props {
@@ -15,13 +15,18 @@ interface Props {
 /** A line of words, or a date, that is taken with Enter or on leaving the field; Escape puts back what was there. */
 export function WordsField({ label, value, most, type = "text", hint = "", check, onCommit }: Props) {
   const id = useId();
-  const [typed, setTyped] = useState(value);
+  const [typed, setTyped] = useState<string | null>(null);
   const [refusal, setRefusal] = useState<string | null>(null);
-  useEffect(() => setTyped(value), [value]);
+  const forget = () => {
+    setTyped(null);
+    setRefusal(null);
+  };
   const commit = () => {
-    const against = typed === value ? null : (check?.(typed) ?? null);
-    setRefusal(against);
-    if (against === null && typed !== value) onCommit(typed);
+    if (typed === null || typed === value) return forget();
+    const against = check?.(typed) ?? null;
+    if (against !== null) return setRefusal(against);
+    forget();
+    onCommit(typed);
   };
   return (
     <div className="quantity" data-refused={refusal !== null || undefined}>
@@ -34,17 +39,16 @@ export function WordsField({ label, value, most, type = "text", hint = "", check
         type={type}
         autoComplete="off"
         maxLength={type === "text" ? most : undefined}
-        value={typed}
+        value={typed ?? value}
         aria-invalid={refusal !== null}
         aria-describedby={`${id}-hint ${id}-refusal`}
         onChange={(event) => setTyped(event.currentTarget.value)}
         onKeyDown={(event) => {
           if (event.key === "Enter") commit();
-          else if (event.key === "Escape" && typed !== value) {
+          else if (event.key === "Escape" && typed !== null) {
             event.stopPropagation();
             event.preventDefault();
-            setTyped(value);
-            setRefusal(null);
+            forget();
           }
         }}
         onBlur={commit}
