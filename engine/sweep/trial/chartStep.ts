@@ -14,7 +14,7 @@ export interface ChartRequest {
   /** The solve at a place: every place with elements in one order, and in one set of directions. */
   readonly askAt: (place: readonly number[]) => TrialAsk;
   /** A place in words, such as "spacing 8.4 m", for problems met there. */
-  readonly describe: (place: readonly number[]) => string;
+  readonly describe?: (place: readonly number[]) => string;
   /** Absent: 0.3 ohm (or 1 %), 0.03 dB ahead, and the field behind to 0.005 of that ahead. */
   readonly goal?: ChartGoal;
   /** Solves after which it ends, agreed or not; absent: 400. Shared among the pieces between breaks. */
@@ -113,7 +113,12 @@ function refine(
     if (!answer.ok) {
       // One place is told of: at others it is mostly the same.
       if (problems.length === 0)
-        problems.push(...answer.problems.map((p) => ({ ...p, message: `At ${describe(place)}: ${p.message}` })));
+        problems.push(
+          ...answer.problems.map((p) => ({
+            ...p,
+            message: describe ? `At ${describe(place)}: ${p.message}` : p.message,
+          })),
+        );
       return undefined;
     }
     answered.set(key, answer.value);
