@@ -51,6 +51,8 @@ export interface PortInput {
     | { readonly kind: "load"; readonly impedance_ohm: Complex }
     | { readonly kind: "short" }
     | { readonly kind: "open" };
+  /** In series with the gap, between it and its termination; its loss counts as a load's. Absent: nothing. */
+  readonly series_ohm?: Complex;
 }
 
 /** Radials of one element as the "screen" preview sees them. */
@@ -124,6 +126,11 @@ export interface ElementPlan {
   readonly diameter_mm: number;
   readonly conductor: "copper" | "aluminium" | "perfect";
   readonly base: ElementBase;
+  /**
+   * In series between the base and whatever it is connected to: what readings have shown its ground to add over what the
+   * model says, so the resistance may be below 0. Absent: nothing.
+   */
+  readonly baseSeries?: { readonly resistance_ohm: number; readonly reactance_ohm: number };
   readonly radials: RadialField;
   /** A rod driven into the soil under the base and joined to it; `length_m` in soil. Full-wave soil only. */
   readonly stake?: { readonly length_m: number; readonly diameter_mm: number };

@@ -54,7 +54,19 @@ export function checkElement(
 
   findings.choice(element, "conductor", where, `The conductor ${of}`, ["copper", "aluminium", "perfect"]);
   const fed = checkBase(findings, element, where, of);
+  checkSeries(findings, element, where, of);
   const radials = checkRadials(findings, element, where, of, wavelength);
   checkStake(findings, element, where, of);
   return { index, id, fed, forward_m, left_m, diameter_mm, ...radials };
+}
+
+/** What readings have shown a base to add in series. */
+function checkSeries(findings: Findings, element: Fields, where: string, of: string): void {
+  if (element.baseSeries === undefined) return;
+  const path = `${where}.baseSeries`;
+  const series = findings.fields(element.baseSeries, path, `What is in series with the base ${of}`);
+  if (!series) return;
+  const rule = { ...limits.series_ohm, unit: "ohm" };
+  findings.number(series, "resistance_ohm", path, `The resistance in series with the base ${of}`, rule);
+  findings.number(series, "reactance_ohm", path, `The reactance in series with the base ${of}`, rule);
 }

@@ -40,6 +40,7 @@ export const limits = {
 
   currentMagnitude: 1e6,
   load_ohm: 1e6,
+  series_ohm: { least: -1000, most: 1000 },
 
   /** The line to the rig, and what is chosen about matches, a fed pair and reversal. */
   feedline: {

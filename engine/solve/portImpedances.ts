@@ -8,6 +8,7 @@ import { joinWires } from "../wires/joinWires.ts";
 import { isScreened } from "./isScreened.ts";
 import { portStates } from "./portStates.ts";
 import { screenStates } from "./screenStates.ts";
+import { withSeries } from "./withSeries.ts";
 
 /** Open-circuit impedance matrix of the problem's ports in their order; terminations are ignored [ohm]. */
 export function portImpedances(problem: WireProblem): Result<readonly (readonly Complex[])[]> {
@@ -17,7 +18,10 @@ export function portImpedances(problem: WireProblem): Result<readonly (readonly 
   const screened = isScreened(problem);
   const states = portStates(problem, problem.wires, problem.ports);
   const P = states.ports;
-  const z = invert(screened ? screenStates(problem, states).admittance : states.admittance, P);
+  const z = invert(
+    withSeries(screened ? screenStates(problem, states).admittance : states.admittance, problem.ports),
+    P,
+  );
   // Rounding may leave a dependent set with an inverse that is finite and means nothing: ask the wires, not the numbers.
   const graph = joinWires(problem.wires, imagesCurrents(problem));
   if (gappedJunctions(problem.wires, problem.ports, graph).length > 0 || !z.every(Number.isFinite))

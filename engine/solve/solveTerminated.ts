@@ -16,6 +16,7 @@ import { meshNotes } from "./meshNotes.ts";
 import { type PortStates, portStates } from "./portStates.ts";
 import { screenStates } from "./screenStates.ts";
 import { terminate } from "./terminate.ts";
+import { insideSeries, withSeries } from "./withSeries.ts";
 
 /** A solved problem with everything the readouts draw from. Arrays hold the asked ports first, in their order. */
 export interface Terminated {
@@ -73,12 +74,12 @@ export function solveTerminated(problem: WireProblem, onPart?: (part: number) =>
   let x: Float64Array;
   if (screened) {
     const preview = screenStates(problem, states);
-    ({ volts, amperes } = terminate(preview.admittance, terminations));
+    ({ volts, amperes } = terminate(withSeries(preview.admittance, ports), terminations));
     x = combineStates(preview.opened, amperes, states.basis.count);
     notes.push(...preview.notes);
   } else {
-    ({ volts, amperes } = terminate(states.admittance, terminations));
-    x = combineStates(states.shorted, volts, states.basis.count);
+    ({ volts, amperes } = terminate(withSeries(states.admittance, ports), terminations));
+    x = combineStates(states.shorted, insideSeries(volts, amperes, ports), states.basis.count);
     if (problem.ground.kind === "soil" && imagesCurrents(problem))
       notes.push({
         code: "no-screen",
@@ -100,6 +101,8 @@ export function solveTerminated(problem: WireProblem, onPart?: (part: number) =>
     if (t.kind === "voltage" || t.kind === "current") inputPower_W += p;
     // Where a load absorbs, the voltage opposes the current.
     if (t.kind === "load") loadLoss_W -= p;
+    const resistance_ohm = ports[i]!.series_ohm?.re ?? 0;
+    loadLoss_W += 0.5 * resistance_ohm * (amperes[2 * i]! ** 2 + amperes[2 * i + 1]! ** 2);
   });
   const conductorLoss_W = conductorLoss(segments, currents);
   notes.push(...auditPower(problem, { inputPower_W, radiatedPower_W, conductorLoss_W, loadLoss_W }));

@@ -78,7 +78,14 @@ export function wiresFromPlan(plan: Plan, mesh_MHz = plan.frequency_MHz): Result
       ...(soil && { segments: uprightSegments(element.height_m, radius_m, mesh_MHz, plan.soilModel) }),
       ...(sigma !== undefined && { conductivity_SPerM: sigma }),
     });
-    ports.push({ id: element.id, wire: element.id, position: 0, termination: termination(element) });
+    const series = element.baseSeries;
+    ports.push({
+      id: element.id,
+      wire: element.id,
+      position: 0,
+      termination: termination(element),
+      ...(series && { series_ohm: { re: series.resistance_ohm, im: series.reactance_ohm } }),
+    });
     if (foot === "screen")
       screens.push({
         x_m: x,

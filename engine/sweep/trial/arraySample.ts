@@ -54,6 +54,11 @@ export function arraySample({ plan: candidate, frequency_MHz, directions }: Tria
 
   const states = portStates(problem, problem.wires, problem.ports);
   const { impedance, opened, notes } = freed(problem, states);
+  // What is in series with a base leaves the currents of an open network as they are.
+  problem.ports.forEach(({ series_ohm }, i) => {
+    impedance[2 * i * (states.ports + 1)]! += series_ohm?.re ?? 0;
+    impedance[2 * i * (states.ports + 1) + 1]! += series_ohm?.im ?? 0;
+  });
   return ok({
     frequency_MHz,
     impedance_ohm: Array.from(impedance),
