@@ -7,6 +7,7 @@ import { Feed } from "./rooms/feed/Feed.tsx";
 import { FeedRoom } from "./rooms/feed/FeedRoom.tsx";
 import { LadderPanel } from "./rooms/sky/LadderPanel.tsx";
 import { Sky } from "./rooms/sky/Sky.tsx";
+import { TrialsRoom } from "./rooms/trials/TrialsRoom.tsx";
 import { Yard } from "./rooms/yard/Yard.tsx";
 import { type Follower, followPlan } from "./store/followPlan.ts";
 import { answerStore } from "./store/useAnswer.ts";
@@ -20,7 +21,7 @@ import { Toasts } from "./ui/Toasts.tsx";
 import type { MakeWorker } from "./worker/EngineWorker.ts";
 
 /** The rooms that are opened beside the workbench, one at a time. */
-type OpenRoom = "feed" | "bench";
+type OpenRoom = "feed" | "bench" | "trials";
 
 interface Props {
   /** Starts the engine's workers: tests pass one that runs beside them. */
@@ -46,8 +47,9 @@ export function App({ makeWorker }: Props) {
   const toggle = (room: OpenRoom) => setOpenRoom(openRoom === room ? null : room);
   const feedOpener = useRef<HTMLButtonElement>(null);
   const benchOpener = useRef<HTMLButtonElement>(null);
+  const trialsOpener = useRef<HTMLButtonElement>(null);
   const closeRoom = useCallback(() => {
-    const opener = openRoom === "bench" ? benchOpener : feedOpener;
+    const opener = openRoom === "bench" ? benchOpener : openRoom === "trials" ? trialsOpener : feedOpener;
     setOpenRoom(null);
     // The opener comes back to the page with this change; the focus goes to it afterwards.
     requestAnimationFrame(() => opener.current?.focus());
@@ -81,7 +83,23 @@ export function App({ makeWorker }: Props) {
           <Room name="Sky" place="sky">
             <Sky />
           </Room>
-          <Room name="Ladder" place="ladder" aside="low angles, dBi">
+          <Room
+            name="Ladder"
+            place="ladder"
+            aside={
+              <>
+                low angles, dBi{" "}
+                <Button
+                  ref={trialsOpener}
+                  className="room__open"
+                  aria-expanded={openRoom === "trials"}
+                  onClick={() => toggle("trials")}
+                >
+                  Walk, map, find best
+                </Button>
+              </>
+            }
+          >
             <LadderPanel />
           </Room>
           <Room
@@ -102,6 +120,7 @@ export function App({ makeWorker }: Props) {
           </Room>
           {openRoom === "feed" && <FeedRoom makeWorker={makeWorker} onClose={closeRoom} />}
           {openRoom === "bench" && <BenchRoom makeWorker={makeWorker} onClose={closeRoom} />}
+          {openRoom === "trials" && <TrialsRoom onClose={closeRoom} />}
         </div>
       </main>
       <footer className="page__foot">

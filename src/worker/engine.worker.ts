@@ -1,12 +1,25 @@
+import type { TrialAsk } from "../../engine/index.ts";
 import { answerRequest } from "./answerRequest.ts";
 import type { EngineAsk, EngineReply, EngineRequest } from "./EngineMessage.ts";
 import { kernelShelf } from "./kernelShelf.ts";
+import { takesTables } from "./trial/askKey.ts";
+import type { LeadMessage, SolveMessage } from "./trial/TrialMessage.ts";
+import { trialRole } from "./trial/trialRole.ts";
 
 /** The page is told of progress this often at most. */
 const pace_ms = 100;
 let shelf: Promise<void> | undefined;
 
-self.addEventListener("message", ({ data }: MessageEvent<EngineRequest>) => {
+/** What is kept from earlier visits, fetched once, where an ask has use for it. */
+const readyFor = (asks: readonly TrialAsk[]) => {
+  if (!asks.some((ask) => takesTables(ask.plan))) return undefined;
+  shelf ??= kernelShelf();
+  return shelf;
+};
+const takeTrial = trialRole((report) => self.postMessage(report), readyFor);
+
+self.addEventListener("message", ({ data }: MessageEvent<EngineRequest | LeadMessage | SolveMessage>) => {
+  if (!("ask" in data)) return takeTrial(data);
   if (!needsKernels(data.ask)) return answer(data);
   shelf ??= kernelShelf();
   void shelf.then(() => answer(data));
