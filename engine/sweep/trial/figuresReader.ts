@@ -1,5 +1,5 @@
 import type { ElementPlan } from "../../contract.ts";
-import { readRung } from "../../readouts/readRung.ts";
+import { rearAzimuths } from "../../readouts/rearAzimuths.ts";
 import { swr } from "../../readouts/swr.ts";
 import type { Directions } from "./arraySample.ts";
 import { arrivalElevations } from "./arrivalElevations.ts";
@@ -20,10 +20,26 @@ export type ReadFigures = (elements: readonly Pick<ElementPlan, "id" | "base">[]
  * @throws RangeError when a direction of the look is not among them; when asked of samples of another shape
  */
 export function figuresReader(look: TrialLook, directions: Directions): ReadFigures {
-  const elevations = new Map(directions.elevations_deg.map((angle, i) => [angle, i]));
-  const azimuths = new Map(directions.azimuths_deg.map((angle, i) => [angle, i]));
-  const perPort = 4 * directions.elevations_deg.length * directions.azimuths_deg.length;
-  const arriving = look.arrival_deg && arrivalElevations(look.arrival_deg);
+  const { elevations_deg, azimuths_deg } = directions;
+  const perPort = 4 * elevations_deg.length * azimuths_deg.length;
+  const placeOf = (elevation_deg: number, azimuth_deg: number): number => {
+    const e = elevations_deg.indexOf(elevation_deg);
+    const a = azimuths_deg.indexOf(azimuth_deg);
+    if (e < 0 || a < 0)
+      throw new RangeError(`figuresReader: no field at elevation ${elevation_deg}, azimuth ${azimuth_deg}`);
+    return 4 * (e * azimuths_deg.length + a);
+  };
+  const [ahead, back] = [placeOf(look.pathElevation_deg, 0), placeOf(look.pathElevation_deg, 180)];
+  const rear = rearAzimuths(look.rearSector_deg).map((azimuth_deg) => ({
+    azimuth_deg: azimuth_deg > 180 ? azimuth_deg - 360 : azimuth_deg,
+    place: placeOf(look.pathElevation_deg, azimuth_deg),
+  }));
+  const arriving =
+    look.arrival_deg &&
+    arrivalElevations(look.arrival_deg).map(({ elevation_deg, weight }) => ({
+      weight,
+      place: placeOf(elevation_deg, 0),
+    }));
 
   return (elements, { impedance_ohm: z, fields }) => {
     const P = elements.length;
@@ -53,17 +69,13 @@ export function figuresReader(look: TrialLook, directions: Directions): ReadFigu
       feeds.push({ elementId: id, impedance_ohm: { re, im }, swr50: swr(re, im, 50) });
     });
 
-    const powerGain = (elevation_deg: number, azimuth_deg: number): number => {
-      const e = elevations.get(elevation_deg);
-      const a = azimuths.get(azimuth_deg);
-      if (e === undefined || a === undefined)
-        throw new RangeError(`figuresReader: no field at elevation ${elevation_deg}, azimuth ${azimuth_deg}`);
+    const gain = (place: number): number => {
       let size = 0;
       for (let c = 0; c < 4; c += 2) {
         let re = 0;
         let im = 0;
         for (let p = 0; p < P; p++) {
-          const at = p * perPort + 4 * (e * directions.azimuths_deg.length + a) + c;
+          const at = p * perPort + place + c;
           re += amperes[2 * p]! * fields[at]! - amperes[2 * p + 1]! * fields[at + 1]!;
           im += amperes[2 * p]! * fields[at + 1]! + amperes[2 * p + 1]! * fields[at]!;
         }
@@ -71,27 +83,36 @@ export function figuresReader(look: TrialLook, directions: Directions): ReadFigu
       }
       return size / power;
     };
-    const rung = readRung(
-      (elevation, azimuth) => decibels(powerGain(elevation, azimuth)),
-      look.pathElevation_deg,
-      look.rearSector_deg,
-    );
+    const forward_dBi = decibels(gain(ahead));
+    const back_dBi = decibels(gain(back));
+    let loudest = gain(back);
+    let worstRearAzimuth_deg = 180;
+    for (const { azimuth_deg, place } of rear) {
+      const g = gain(place);
+      // Where two are alike the first counts, whatever the last place of each: as in `readRung`.
+      if (g > loudest * ALIKE) {
+        loudest = g;
+        worstRearAzimuth_deg = azimuth_deg;
+      }
+    }
+    const worstRear_dBi = decibels(loudest);
     const first = elements.findIndex(({ base }) => base.kind === "fed");
     return {
       feeds,
       baseCurrents: elements.map(({ id }, i) => ({ elementId: id, current: over(amperes, i, first) })),
-      forward_dBi: rung.forward_dBi,
-      back_dBi: rung.back_dBi,
-      worstRear_dBi: rung.worstRear_dBi,
-      worstRearAzimuth_deg: rung.worstRearAzimuth_deg,
-      frontToBack_dB: rung.frontToBack_dB,
-      frontToRear_dB: rung.frontToRear_dB,
-      pathGain_dBi: arriving
-        ? decibels(arriving.reduce((sum, at) => sum + at.weight * powerGain(at.elevation_deg, 0), 0))
-        : null,
+      forward_dBi,
+      back_dBi,
+      worstRear_dBi,
+      worstRearAzimuth_deg,
+      frontToBack_dB: forward_dBi - back_dBi,
+      frontToRear_dB: forward_dBi - worstRear_dBi,
+      pathGain_dBi: arriving ? decibels(arriving.reduce((sum, at) => sum + at.weight * gain(at.place), 0)) : null,
     };
   };
 }
+
+/** 1e-9 dB. */
+const ALIKE = 10 ** 1e-10;
 
 const decibels = (ratio: number) => (ratio === 0 ? Number.NEGATIVE_INFINITY : 10 * Math.log10(ratio));
 

@@ -11,6 +11,7 @@ import { checkPairTrial } from "./checkPairTrial.ts";
 import { curvesOf } from "./curvesOf.ts";
 import { directionsOf } from "./directionsOf.ts";
 import type { Figures } from "./Figures.ts";
+import { fieldPlaces } from "./fieldPlaces.ts";
 import { figuresReader } from "./figuresReader.ts";
 import { indexOfMost } from "./indexOfMost.ts";
 import { isPreview } from "./isPreview.ts";
@@ -44,8 +45,11 @@ export function paceTrial(request: PaceRequest): Result<Trial<PacePicture>> {
   const [from, to] = [spacing_m[0]!, spacing_m.at(-1)!];
   const directions = directionsOf(request.look);
   const read = figuresReader(request.look, directions);
-  // To tune by, straight back is enough.
-  const readBack = figuresReader({ ...request.look, rearSector_deg: 0 }, directions);
+  // To tune by, ahead and straight back are enough.
+  const along = { elevations_deg: [request.look.pathElevation_deg], azimuths_deg: [0, 180] };
+  const alongPlaces = fieldPlaces(directions, along, plan.elements.length);
+  const { pathElevation_deg } = request.look;
+  const readAlong = figuresReader({ pathElevation_deg, rearSector_deg: 0 }, along);
   const isRetuned = request.lengths === "retuned";
   const drivenRange = lengthsAround(driven.height_m, DRIVEN_PART, wavelength);
   const reflectorRange = lengthsAround(reflector.height_m, REFLECTOR_PART, wavelength);
@@ -69,7 +73,7 @@ export function paceTrial(request: PaceRequest): Result<Trial<PacePicture>> {
     const figures = spacing_m.map((spacing): Figures => {
       if (!isRetuned) return read(plan.elements, chart.sampleAt([spacing]));
       const there = chart.fix(spacing);
-      const lengths = retuned(there, plan.elements, readBack, drivenRange, reflectorRange);
+      const lengths = retuned(there.pick(alongPlaces), plan.elements, readAlong, drivenRange, reflectorRange);
       tuned.push(lengths);
       return read(plan.elements, there.sampleAt([lengths.driven_m, lengths.reflector_m]));
     });
