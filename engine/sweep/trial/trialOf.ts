@@ -1,7 +1,7 @@
 import type { Result } from "../../result.ts";
 import { bestTrial } from "../best/bestTrial.ts";
 import { radialsTrial } from "../budget/radialsTrial.ts";
-import type { ToleranceRequest } from "../tolerance/ToleranceRequest.ts";
+import { toleranceTrial } from "../tolerance/toleranceTrial.ts";
 import { bandTrial } from "./bandTrial.ts";
 import { mapTrial } from "./mapTrial.ts";
 import { paceTrial } from "./paceTrial.ts";
@@ -10,7 +10,7 @@ import type { TrialPicture } from "./TrialPicture.ts";
 import type { TrialRequest } from "./TrialRequest.ts";
 
 /** The trial that a request asks for, or what is wrong with the request. */
-export function trialOf(request: Exclude<TrialRequest, ToleranceRequest>): Result<Trial<TrialPicture>> {
+export function trialOf(request: TrialRequest): Result<Trial<TrialPicture>> {
   switch (request.kind) {
     case "pace":
       return paceTrial(request);
@@ -22,5 +22,7 @@ export function trialOf(request: Exclude<TrialRequest, ToleranceRequest>): Resul
       return bestTrial(request);
     case "radials":
       return radialsTrial(request);
+    case "tolerance":
+      return toleranceTrial(request);
   }
 }
