@@ -37,22 +37,31 @@ export function arrayChart(boxes: readonly ChartBox[]): ArrayChart {
       const axes = boxes[0]!.axes.length;
       if (place.length !== axes) throw new RangeError(`arrayChart: ${place.length} values for ${axes} axes`);
       let left = boxes;
-      for (const value of place) left = fixed(left, value);
-      const { values, impedances } = left[0]!;
-      return { impedance_ohm: values.subarray(0, impedances), fields: values.subarray(impedances) };
+      for (let axis = 0; axis < axes; axis++) left = boxesAt(left, axis, place[axis]!);
+      const box = left[0]!;
+      let { values } = box;
+      for (let axis = 0; axis < axes; axis++) values = contracted(box, axis, place[axis]!, values);
+      return { impedance_ohm: values.subarray(0, box.impedances), fields: values.subarray(box.impedances) };
     },
-    fix: (value) => arrayChart(fixed(boxes, value)),
+    fix: (value) =>
+      arrayChart(
+        boxesAt(boxes, 0, value).map((box) => ({
+          ...box,
+          axes: box.axes.slice(1),
+          values: contracted(box, 0, value, box.values),
+        })),
+      ),
     pick: (fields) => arrayChart(boxes.map((box) => picked(box, fields))),
   };
 }
 
-/** The boxes that hold a value of the first axis, at that value. */
-function fixed(boxes: readonly ChartBox[], value: number): readonly ChartBox[] {
+/** The boxes that answer for a value of one axis. */
+function boxesAt(boxes: readonly ChartBox[], axis: number, value: number): readonly ChartBox[] {
   let from = Number.NEGATIVE_INFINITY;
   let least = Number.POSITIVE_INFINITY;
   let most = Number.NEGATIVE_INFINITY;
   for (const { axes } of boxes) {
-    const { piece } = axes[0]!;
+    const { piece } = axes[axis]!;
     if (piece.from <= value) from = Math.max(from, piece.from);
     least = Math.min(least, piece.from);
     most = Math.max(most, piece.to);
@@ -60,18 +69,22 @@ function fixed(boxes: readonly ChartBox[], value: number): readonly ChartBox[] {
   const slack = ROUNDING * (most - least);
   if (!(value >= least - slack && value <= most + slack))
     throw new RangeError(`arrayChart: ${value} is outside ${least}..${most}`);
-  return boxes
-    .filter(({ axes }) => axes[0]!.piece.from === Math.max(from, least))
-    .map(({ axes: [own, ...axes], values, impedances }) => {
-      const weights = own!.weightsAt(inward(own!.piece, value));
-      const size = values.length / weights.length;
-      const out = new Float64Array(size);
-      for (let n = 0, at = 0; n < weights.length; n++) {
-        const weight = weights[n]!;
-        for (let i = 0; i < size; i++, at++) out[i]! += weight * values[at]!;
-      }
-      return { axes, values: out, impedances };
-    });
+  if (boxes.length === 1) return boxes;
+  const chosen = Math.max(from, least);
+  return boxes.filter(({ axes }) => axes[axis]!.piece.from === chosen);
+}
+
+/** Blocks of the outermost axis that is left, weighed into one. */
+function contracted({ axes }: ChartBox, axis: number, value: number, values: Float64Array): Float64Array {
+  const { piece, weightsAt } = axes[axis]!;
+  const weights = weightsAt(inward(piece, value));
+  const size = values.length / weights.length;
+  const out = new Float64Array(size);
+  for (let n = 0, at = 0; n < weights.length; n++) {
+    const weight = weights[n]!;
+    for (let i = 0; i < size; i++, at++) out[i]! += weight * values[at]!;
+  }
+  return out;
 }
 
 function picked({ axes, values, impedances }: ChartBox, fields: readonly number[]): ChartBox {

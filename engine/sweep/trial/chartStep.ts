@@ -36,6 +36,8 @@ const MOST = 400;
 /** Nodes on each axis to begin with: the first picture. */
 const FEWEST = 3;
 const MOST_ON_AXIS = 30;
+/** So many goals off, one point more will hardly do. */
+const FAR = 8;
 
 /**
  * An interpolation of port matrix and fields over any number of axes, from few solves: polynomials through the tensor of
@@ -43,7 +45,7 @@ const MOST_ON_AXIS = 30;
  * reflector, is put in exactly by the algebra after it.
  *
  * After each round the chart is held against solves beside its nodes, where its error term is largest along each axis
- * (others at an end and at the middle) and along all of them; the axes on which it is off by more than the goal get a point more, and these
+ * (others at an end and at the middle) and along all of them; the axes on which it is off by more than the goal get a point more or two, and these
  * solves with it, until all agree or the cap is reached. The last checks' differences are its stated error.
  *
  * A pure step. Problems: those of the solves.
@@ -173,7 +175,10 @@ function refine(
     if (all <= 1) return ended([]);
     // Where each axis by itself agrees and all together do not, the one that is nearest to its goal's edge.
     const worst = Math.max(...off);
-    const grown = counts.map((n, axis) => (off[axis]! > 1 || (worst <= 1 && off[axis] === worst) ? n + 1 : n));
+    const grown = counts.map((n, axis) => {
+      if (off[axis]! > FAR) return n + 2;
+      return off[axis]! > 1 || (worst <= 1 && off[axis] === worst) ? n + 1 : n;
+    });
     if (grown.reduce((size, n) => size * n, 1) > most || grown.some((n) => n > MOST_ON_AXIS)) return ended([]);
     grown.forEach((n, axis) => {
       counts[axis] = n;

@@ -17,8 +17,8 @@ export interface Retuned {
 
 /** Each depends a little on the other: by then lengths stand to 0.1 mm. */
 const ROUNDS = 4;
-const SCAN = 24;
-const HALVINGS = 40;
+const SCAN = 12;
+const HALVINGS = 24;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /**
@@ -41,8 +41,11 @@ export function retuned(
   let isResonant = true;
   for (let round = 0; round < ROUNDS; round++) {
     const fixed = chart.fix(driven_m);
-    reflector_m = mostAt(reflector, (r) => read(elements, fixed.sampleAt([r])).frontToBack_dB);
-    const resonant = risingZero(driven, (d) => at(d, reflector_m).feeds[0]!.impedance_ohm.im);
+    const near = (range: Between, length: number) => (round === 0 ? range : around(range, length));
+    reflector_m = mostAt(near(reflector, reflector_m), (r) => read(elements, fixed.sampleAt([r])).frontToBack_dB);
+    const reactance = (d: number) => at(d, reflector_m).feeds[0]!.impedance_ohm.im;
+    let resonant = risingZero(near(driven, driven_m), reactance);
+    if (!resonant.isZero && round > 0) resonant = risingZero(driven, reactance);
     isResonant = resonant.isZero;
     driven_m = resonant.at;
   }
@@ -53,6 +56,12 @@ export function retuned(
 
 const placesOf = ({ from, to }: Between) => Array.from({ length: SCAN + 1 }, (_, i) => from + ((to - from) * i) / SCAN);
 
+/** A sixth of a range, about a length: turns change it by less. */
+function around({ from, to }: Between, length: number): Between {
+  const half = (to - from) / 12;
+  return { from: Math.max(from, length - half), to: Math.min(to, length + half) };
+}
+
 function mostAt(range: Between, of: (x: number) => number): number {
   const places = placesOf(range);
   const most = indexOfMost(places.map(of));
@@ -61,8 +70,8 @@ function mostAt(range: Between, of: (x: number) => number): number {
   let a = high - GOLDEN * (high - low);
   let b = low + GOLDEN * (high - low);
   let [ofA, ofB] = [of(a), of(b)];
-  // Near its top a curve is flat: lengths nearer than 1e-5 of the range tell nothing apart.
-  while (high - low > 1e-5 * (range.to - range.from)) {
+  // Near its top a curve is flat: lengths nearer than 1e-4 of the range tell nothing apart.
+  while (high - low > 1e-4 * (range.to - range.from)) {
     if (ofA > ofB) {
       [high, b, ofB] = [b, a, ofA];
       a = high - GOLDEN * (high - low);
