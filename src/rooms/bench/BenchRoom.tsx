@@ -1,16 +1,22 @@
 import { useEffect, useRef, useState } from "react";
+import { defaultAllowance } from "../../../engine/index.ts";
+import { usePlan } from "../../store/usePlan.ts";
 import { Button } from "../../ui/Button.tsx";
 import { Icon } from "../../ui/Icon.tsx";
 import { Switch } from "../../ui/Switch.tsx";
 import type { MakeWorker } from "../../worker/EngineWorker.ts";
 import { LogSection } from "./log/LogSection.tsx";
 import { MeasuringSection } from "./measuring/MeasuringSection.tsx";
+import { useExpected } from "./measuring/useExpected.ts";
+import { SheetsSection } from "./sheets/SheetsSection.tsx";
+import { benchOf } from "./useBenchEdit.ts";
 import "../feed/FeedRoom.css";
 import "./BenchRoom.css";
 
-type Part = "measuring" | "log";
+type Part = "sheets" | "measuring" | "log";
 
 const partNames: readonly { readonly value: Part; readonly label: string }[] = [
+  { value: "sheets", label: "Sheets" },
   { value: "measuring", label: "Measuring" },
   { value: "log", label: "Log" },
 ];
@@ -23,7 +29,9 @@ interface Props {
 /** What is taken to the garden and what is brought back, in parts of which one stands open. */
 export function BenchRoom({ makeWorker, onClose }: Props) {
   const room = useRef<HTMLElement>(null);
-  const [part, setPart] = useState<Part>("measuring");
+  const [part, setPart] = useState<Part>("sheets");
+  const allowance = usePlan((s) => benchOf(s.plan).allowance ?? defaultAllowance);
+  const expected = useExpected(makeWorker, allowance, part === "sheets" || part === "measuring");
   useEffect(() => {
     room.current?.focus({ preventScroll: true });
     room.current?.scrollIntoView?.({ block: "start" });
@@ -51,7 +59,8 @@ export function BenchRoom({ makeWorker, onClose }: Props) {
           Close
         </Button>
       </header>
-      {part === "measuring" && <MeasuringSection makeWorker={makeWorker} />}
+      {part === "sheets" && <SheetsSection expected={expected} />}
+      {part === "measuring" && <MeasuringSection allowance={allowance} expected={expected} />}
       {part === "log" && <LogSection />}
     </section>
   );

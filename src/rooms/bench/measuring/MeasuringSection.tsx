@@ -1,12 +1,12 @@
 import { useState } from "react";
-import { type BenchReading, defaultAllowance } from "../../../../engine/index.ts";
+import type { BenchAllowance, BenchReading, ExpectedSheet } from "../../../../engine/index.ts";
 import { figure } from "../../../charts/figure.ts";
 import { usePlan } from "../../../store/usePlan.ts";
 import { beforeWords, stepWords } from "../../../text/stepWords.ts";
 import { Button } from "../../../ui/Button.tsx";
-import type { MakeWorker } from "../../../worker/EngineWorker.ts";
 import { Progress } from "../../feed/Progress.tsx";
 import { SourceWords } from "../../feed/SourceWords.tsx";
+import type { Stages } from "../../feed/useStages.ts";
 import { elementName } from "../../yard/elementName.ts";
 import { benchOf } from "../useBenchEdit.ts";
 import { AllowanceFields } from "./AllowanceFields.tsx";
@@ -15,17 +15,20 @@ import { ReadingChart } from "./ReadingChart.tsx";
 import { StepCard } from "./StepCard.tsx";
 import { StepReadings } from "./StepReadings.tsx";
 import { readingsOfStep } from "./stepReadings.ts";
-import { useExpected } from "./useExpected.ts";
+
+interface Props {
+  readonly allowance: BenchAllowance;
+  readonly expected: Stages<ExpectedSheet>;
+}
 
 const none: readonly BenchReading[] = [];
 
 /** The measuring procedure of this plan, one step open at a time, with what to expect and what was read. */
-export function MeasuringSection({ makeWorker }: { readonly makeWorker: MakeWorker }) {
+export function MeasuringSection({ allowance, expected }: Props) {
   const plan = usePlan((s) => s.plan);
   const bench = benchOf(plan);
-  const allowance = bench.allowance ?? defaultAllowance;
   const readings = bench.readings ?? none;
-  const { result: sheet, model, problems, answers } = useExpected(makeWorker, allowance);
+  const { result: sheet, model, problems, answers } = expected;
   const [openNumber, setOpenNumber] = useState(1);
   const nameOf = (id: string) => {
     const element = plan.elements.find((one) => one.id === id);

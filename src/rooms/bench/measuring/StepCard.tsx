@@ -51,7 +51,7 @@ export function StepCard({ step, sheet, readings, lead, nameOf }: Props) {
       {step.cut && <p className="bn-cut">{cutWords(step.cut, nameOf(step.cut.elementId), units).join(" ")}</p>}
       {rows.length > 0 && (
         <RoomTable
-          caption={`What the meter should show at the ${meterPlace(step, nameOf)}`}
+          caption={`What the meter should show at the ${meterPlace(step, nameOf)}${step.kind === "retrim" ? ", before this cut" : ""}`}
           heads={[
             "",
             "expected",

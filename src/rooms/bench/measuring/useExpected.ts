@@ -11,17 +11,21 @@ import { useStill } from "../../feed/useStill.ts";
 const none: readonly { readonly model: "preview"; readonly ask: ExpectedRequest }[] = [];
 
 /** What the meter should show at each step: by the quick model first, then by the full one. */
-export function useExpected(makeWorker: MakeWorker, allowance: BenchAllowance): Stages<ExpectedSheet> {
+export function useExpected(
+  makeWorker: MakeWorker,
+  allowance: BenchAllowance,
+  isWanted: boolean,
+): Stages<ExpectedSheet> {
   const plan = useStill(usePlan((s) => s.plan));
   const isGood = usePlan((s) => s.verdict.ok);
   const stages = useMemo(
     () =>
-      isGood
+      isGood && isWanted
         ? answerModels(plan)
             .best.toReversed()
             .map((model) => ({ model, ask: { plan: inModel(plan, model), allowance } }))
         : none,
-    [plan, isGood, allowance],
+    [plan, isGood, allowance, isWanted],
   );
   return useStages(makeWorker, stages, sheetOf);
 }
