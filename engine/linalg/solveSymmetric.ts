@@ -1,5 +1,5 @@
 import { factorLu } from "./factorLu.ts";
-import { factorSymmetric } from "./factorSymmetric.ts";
+import { factorSymmetric, type SymmetricFactors } from "./factorSymmetric.ts";
 import { measureResidual } from "./measureResidual.ts";
 import { substituteLu } from "./substituteLu.ts";
 import { substituteSymmetric } from "./substituteSymmetric.ts";
@@ -23,13 +23,20 @@ export const RESIDUAL_LIMIT = 1e-10;
  *
  * @param matrix 2·n·n numbers, row-major, re and im interleaved; not changed
  * @param rhs `columns` blocks of 2·n numbers; not changed
+ * @param factor how it is factored: `keptFactors` takes over what it can from the matrix before
  * @throws RangeError when an array is too short
  */
-export function solveSymmetric(matrix: Float64Array, n: number, rhs: Float64Array, columns: number): LinearSolution {
+export function solveSymmetric(
+  matrix: Float64Array,
+  n: number,
+  rhs: Float64Array,
+  columns: number,
+  factor: (matrix: Float64Array, n: number) => SymmetricFactors = factorSymmetric,
+): LinearSolution {
   if (rhs.length < 2 * n * columns)
     throw new RangeError(`solveSymmetric: ${rhs.length} numbers do not hold ${columns} columns of ${n}`);
   const b = rhs.slice(0, 2 * n * columns);
-  const x = substituteSymmetric(b.slice(), factorSymmetric(matrix, n), columns);
+  const x = substituteSymmetric(b.slice(), factor(matrix, n), columns);
   const residual = measureResidual(matrix, n, x, b, columns);
   if (residual <= RESIDUAL_LIMIT) return { x, residual, method: "ldlt" };
   const y = substituteLu(b.slice(), factorLu(matrix, n), columns);

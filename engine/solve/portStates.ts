@@ -4,9 +4,13 @@ import { portVectors } from "../basis/portVectors.ts";
 import { C0_mPerS } from "../constants.ts";
 import type { PortInput, WireInput, WireProblem } from "../contract.ts";
 import { surroundings } from "../kernel/surroundings.ts";
-import { solveSymmetric } from "../linalg/solveSymmetric.ts";
+import { keptFactors } from "../linalg/keptFactors.ts";
+import { reorderColumns } from "../linalg/reorderColumns.ts";
+import { reorderMatrix } from "../linalg/reorderMatrix.ts";
+import { type LinearSolution, solveSymmetric } from "../linalg/solveSymmetric.ts";
 import { fillMatrix } from "../matrix/fillMatrix.ts";
 import { findSymmetry } from "../matrix/findSymmetry.ts";
+import { levelFirst } from "../matrix/levelFirst.ts";
 import { fromClasses, toClasses } from "../matrix/symmetryClasses.ts";
 import { imagesCurrents } from "../wires/imagesCurrents.ts";
 import { joinWires } from "../wires/joinWires.ts";
@@ -17,6 +21,9 @@ import { reach } from "./reach.ts";
 
 /** The part of a large problem's time that goes into its matrix; most of the rest is the elimination. */
 const FILL = 0.6;
+
+/** From this many unknowns on it pays to look for what can be taken over from the solution before. */
+const MANY = 48;
 
 /** Everything about a set of wires and its gaps that does not depend on what is connected to the gaps. */
 export interface PortStates {
@@ -74,9 +81,12 @@ export function portStates(
     onPart && ((part) => onPart(FILL * part)),
   );
   onPart?.(FILL);
-  const solved = symmetry
-    ? solveSymmetric(Z, symmetry.count, toClasses(p, P, symmetry), P)
-    : solveSymmetric(Z, basis.count, p, P);
+  const count = symmetry?.count ?? basis.count;
+  const rhs = symmetry ? toClasses(p, P, symmetry) : p;
+  const solved =
+    count < MANY
+      ? solveSymmetric(Z, count, rhs, P)
+      : solveKept(Z, count, rhs, P, levelFirst(segments, basis, symmetry));
   const x = symmetry ? fromClasses(solved.x, P, symmetry) : solved.x;
   const { residual } = solved;
   const N = basis.count;
@@ -96,4 +106,10 @@ export function portStates(
       admittance[2 * (i * P + j) + 1] = admittance[2 * (j * P + i) + 1] = im;
     }
   return { segments, basis, k, ports: P, shorted: x, admittance, residual, shortest_radii };
+}
+
+/** As `solveSymmetric`, by factors that are taken over from the solution before as far as the first unknowns in `order` are alike. */
+function solveKept(Z: Float64Array, n: number, rhs: Float64Array, columns: number, order: Int32Array): LinearSolution {
+  const solved = solveSymmetric(reorderMatrix(Z, n, order), n, reorderColumns(rhs, n, order), columns, keptFactors);
+  return { ...solved, x: reorderColumns(solved.x, n, order, true) };
 }
