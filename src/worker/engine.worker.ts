@@ -2,8 +2,8 @@ import type { TrialAsk } from "../../engine/index.ts";
 import { answerRequest } from "./answerRequest.ts";
 import type { EngineAsk, EngineReply, EngineRequest } from "./EngineMessage.ts";
 import { kernelShelf } from "./kernelShelf.ts";
-import { takesTables } from "./trial/askKey.ts";
 import type { LeadMessage, SolveMessage } from "./trial/TrialMessage.ts";
+import { takesTables } from "./trial/tablesKey.ts";
 import { trialRole } from "./trial/trialRole.ts";
 
 /** The page is told of progress this often at most. */

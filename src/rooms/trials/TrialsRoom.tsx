@@ -24,6 +24,7 @@ const parts: readonly { readonly value: TrialKind; readonly label: string }[] = 
   { value: "best", label: "Find best" },
   { value: "radials", label: "Radial wire" },
   { value: "band", label: "Band" },
+  { value: "tolerance", label: "Tolerance" },
 ];
 const sections = {
   pace: PaceSection,

@@ -1,4 +1,4 @@
-import type { FigureCurves } from "../../../engine/index.ts";
+import type { FigureCurves, TrialLook } from "../../../engine/index.ts";
 import type { LineChartProps } from "./chart/LineChart.tsx";
 
 type Chart = Pick<LineChartProps, "title" | "note" | "said" | "lines" | "unit" | "decimals"> &
@@ -10,7 +10,9 @@ const swrTop = 5;
 const mostOhm = 400;
 
 /** The figures of a walk or a band, as charts of one unit each. */
-export function figureCharts(figures: FigureCurves): readonly Chart[] {
+export function figureCharts(figures: FigureCurves, look: TrialLook | undefined): readonly Chart[] {
+  const arrival = look?.arrival_deg;
+
   const live = (id: string, name: string, y: readonly number[]) => ({ id, name, role: "live" as const, style: 0, y });
   const second = (id: string, name: string, y: readonly number[]) => ({ id, name, role: "pin" as const, style: 0, y });
   return [
@@ -32,8 +34,16 @@ export function figureCharts(figures: FigureCurves): readonly Chart[] {
       unit: "dBi",
       decimals: 2,
       lines: [
-        live("forward", "at the path’s elevation", figures.forward_dBi),
-        ...(figures.pathGain_dBi ? [second("path", "over the arrival angles", figures.pathGain_dBi)] : []),
+        live("forward", `at the path’s ${look?.pathElevation_deg ?? ""}°`, figures.forward_dBi),
+        ...(figures.pathGain_dBi
+          ? [
+              second(
+                "path",
+                arrival ? `mean of ${arrival.from}° to ${arrival.to}°` : "mean over the path",
+                figures.pathGain_dBi,
+              ),
+            ]
+          : []),
       ],
     },
     {

@@ -11,6 +11,10 @@ export interface Lengths {
   readonly onAxis: (value: number) => string;
   /** In words and tables. */
   readonly text: (length_m: number) => string;
+  /** To the centimetre, for what was found rather than set. */
+  readonly near: (length_m: number) => string;
+  /** Round lengths, without decimals. */
+  readonly round: (length_m: number) => string;
 }
 
 /** Lengths as the person reads them. */
@@ -22,6 +26,8 @@ export function useLengths(): Lengths {
       perMetre: units === "metric" ? 1 : 1 / FOOT_m,
       onAxis: (value) => figure(value, 2).replace(/\.?0+$/, ""),
       text: (length_m) => formatQuantity(length_m, "length_m", units),
+      near: (length_m) => formatQuantity(Math.round(length_m * 100) / 100, "length_m", units),
+      round: (length_m) => (units === "metric" ? `${figure(length_m, 0)} m` : `${figure(length_m / FOOT_m, 0)} ft`),
     }),
     [units],
   );

@@ -1,8 +1,16 @@
-import type { ArraySample, Result, Trial, TrialAsk, TrialPicture, TrialRequest } from "../../../engine/index.ts";
-import { askKey, tablesKey } from "./askKey.ts";
+import {
+  type ArraySample,
+  askKey,
+  type Result,
+  type Trial,
+  type TrialAsk,
+  type TrialPicture,
+  type TrialRequest,
+} from "../../../engine/index.ts";
 import type { Hand } from "./Hand.ts";
 import { onceEach, spreadAsks } from "./spreadAsks.ts";
 import type { BatchReply, TrialProgress, TrialReport } from "./TrialMessage.ts";
+import { tablesKey } from "./tablesKey.ts";
 
 /** A batch is worth about this much of a hand's time: messages then cost little, and a stop is soon obeyed. */
 const batch_ms = 60;
@@ -77,37 +85,29 @@ export function leadTrials(
     return { done: one.done, total: one.done + open, part: one.part, left_ms };
   };
 
-  /** Asks the trial what it makes of what is known. Whether it still runs. */
-  const look = (one: Running): boolean => {
+  /** Asks the trial what it makes of what is known, and sends on what it asks for. */
+  const look = (one: Running) => {
     const from_ms = now_ms();
     let step: ReturnType<Trial<TrialPicture>>;
     try {
       step = one.trial((ask) => known.get(askKey(ask)));
     } catch (error) {
       end({ run: one.run, kind: "thrown", message: wordsOf(error), busy: busy() });
-      return false;
+      return;
     }
     one.lookedAt_ms = now_ms();
     one.look_ms = one.lookedAt_ms - from_ms;
-    if (!step.ok) {
-      end({ run: one.run, kind: "failed", problems: step.problems, busy: busy() });
-      return false;
-    }
+    if (!step.ok) return end({ run: one.run, kind: "failed", problems: step.problems, busy: busy() });
     const { asks, picture, part } = step.value;
     one.part = part;
     one.partBefore ??= part;
     one.waiting = onceEach(asks, (key) => known.has(key) || isAsked(key));
-    if (asks.length === 0) {
-      end({ run: one.run, kind: "done", progress: progressOf(one), picture, busy: busy() });
-      return false;
-    }
-    if (one.waiting.size === 0 && inFlight() === 0) {
-      end({ run: one.run, kind: "thrown", message: "a trial asks for what it was told already", busy: busy() });
-      return false;
-    }
+    if (asks.length === 0) return end({ run: one.run, kind: "done", progress: progressOf(one), picture, busy: busy() });
+    if (one.waiting.size === 0 && inFlight() === 0)
+      return end({ run: one.run, kind: "thrown", message: "a trial asks for what it was told already", busy: busy() });
+    spread(one);
     one.toldAt_ms = now_ms();
     report({ run: one.run, kind: "going", progress: progressOf(one), busy: busy(), ...(picture && { picture }) });
-    return true;
   };
 
   const end = (last: TrialReport) => {
@@ -142,9 +142,8 @@ export function leadTrials(
     const since_ms = now_ms() - running.lookedAt_ms;
     const isDue = since_ms > look_ms && running.look_ms < lookPart * since_ms;
     const isAll = running.waiting.size === 0 && inFlight() === 0;
-    if (isAll || isDue) {
-      if (look(running)) spread(running);
-    } else if (now_ms() - running.toldAt_ms > tell_ms) {
+    if (isAll || isDue) look(running);
+    else if (now_ms() - running.toldAt_ms > tell_ms) {
       running.toldAt_ms = now_ms();
       report({ run: running.run, kind: "going", progress: progressOf(running), busy: busy() });
     }
@@ -204,7 +203,7 @@ export function leadTrials(
         look_ms: 0,
         toldAt_ms: from_ms,
       };
-      if (look(running)) spread(running);
+      look(running);
     },
     stop() {
       if (!running) return;

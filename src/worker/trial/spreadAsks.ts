@@ -1,5 +1,5 @@
-import type { TrialAsk } from "../../../engine/index.ts";
-import { askKey, tablesKey } from "./askKey.ts";
+import { askKey, type TrialAsk } from "../../../engine/index.ts";
+import { tablesKey } from "./tablesKey.ts";
 
 /** What is worth building the soil's tables a second time for: so many asks that take them are waiting. */
 export const worthTables = 4;

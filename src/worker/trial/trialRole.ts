@@ -1,11 +1,4 @@
-import {
-  type Result,
-  type Trial,
-  type TrialAsk,
-  type TrialPicture,
-  type TrialRequest,
-  trialOf,
-} from "../../../engine/index.ts";
+import { type TrialAsk, trialOf } from "../../../engine/index.ts";
 import { leadTrials, type TrialLeader } from "./leadTrials.ts";
 import { portHand } from "./portHand.ts";
 import { solveFor } from "./solveFor.ts";
@@ -18,12 +11,11 @@ import type { LeadMessage, SolveMessage, TrialReport } from "./TrialMessage.ts";
 export function trialRole(
   report: (message: TrialReport) => void,
   ready?: (asks: readonly TrialAsk[]) => Promise<void> | undefined,
-  ofRequest = trialOf as (request: TrialRequest) => Result<Trial<TrialPicture>>,
 ): (message: LeadMessage | SolveMessage) => void {
   let leader: TrialLeader | null = null;
   return (message) => {
     if ("solveFor" in message) return solveFor(message.solveFor, ready);
-    leader ??= leadTrials(report, ofRequest);
+    leader ??= leadTrials(report, trialOf);
     switch (message.lead) {
       case "hand":
         return leader.addHand(message.hand, portHand(message.port));

@@ -18,6 +18,7 @@ import { bandWords } from "./bandWords.ts";
 export function BandSection({ obstacle }: { readonly obstacle: string | null }) {
   const trial = useTrial("band");
   const { picture, run, isCurrent } = trial;
+  const look = run?.stages[0]?.request.look;
   const choices = useTrialChoices((s) => s.band);
   const design_MHz = usePlan((s) => s.plan.frequency_MHz);
   const planBand = usePlan((s) => s.plan.band);
@@ -27,26 +28,26 @@ export function BandSection({ obstacle }: { readonly obstacle: string | null }) 
   const drawn = useMemo(
     () =>
       picture && {
-        charts: figureCharts(picture.figures),
+        charts: figureCharts(picture.figures, look),
         shaded: [{ id: "band", from: span.from_MHz, to: span.to_MHz }],
         places: [
           { id: "design", at: design_MHz, text: "plan" },
           ...picture.reversals_MHz.map((at) => ({ id: `turn${at}`, at, text: "beam turns" })),
         ],
       },
-    [picture, span, design_MHz],
+    [picture, look, span, design_MHz],
   );
 
   return (
     <div className="tl-part">
       <div className="tl-fields">
         <ChoiceField
-          label="look beyond the band, %"
+          label="beyond the band, %"
           kind="ratio"
           value={choices.beyond * 100}
           least={0}
           most={30}
-          hint="of its middle, to either side"
+          hint="either side"
           onChange={(percent) => chooseTrial("band", { beyond: percent / 100 })}
         />
         <ChoiceField
@@ -59,7 +60,7 @@ export function BandSection({ obstacle }: { readonly obstacle: string | null }) 
           onChange={(swr) => chooseTrial("band", { swr })}
         />
         <ChoiceField
-          label="front to back from, dB"
+          label="F/B from, dB"
           kind="ratio"
           value={choices.frontToBack_dB}
           least={0}
@@ -73,7 +74,7 @@ export function BandSection({ obstacle }: { readonly obstacle: string | null }) 
           value={choices.forwardWithin_dB}
           least={0.01}
           most={20}
-          hint="of its best counts as good"
+          hint="of its best is good"
           onChange={(forwardWithin_dB) => chooseTrial("band", { forwardWithin_dB })}
         />
       </div>

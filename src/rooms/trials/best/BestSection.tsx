@@ -21,7 +21,7 @@ const weightNames = [
   { key: "forward", label: "gain ahead" },
   { key: "back", label: "front to back" },
   { key: "rear", label: "front to worst behind" },
-  { key: "swr", label: "low SWR over the band" },
+  { key: "swr", label: "low SWR" },
 ] as const;
 
 /** The best pair by what the person weighs, as a trade between what cannot all be had. */
@@ -42,16 +42,16 @@ export function BestSection({ obstacle }: { readonly obstacle: string | null }) 
   };
   const row = (design: BestDesign, name: string) => [
     name,
-    lengths.text(design.driven_m),
-    lengths.text(design.reflector_m),
-    lengths.text(design.spacing_m),
+    lengths.near(design.driven_m),
+    lengths.near(design.reflector_m),
+    lengths.near(design.spacing_m),
     ...(choices.coil_ohm > 0 ? [design.coil_ohm === 0 ? "none" : `${figure(design.coil_ohm, 1)} Ω`] : []),
     figure(design.figures.forward_dBi, 2),
     figure(design.figures.frontToBack_dB, 1),
     figure(design.figures.frontToRear_dB, 1),
     figure(design.figures.swr, 2),
     impedanceText(design.impedance_ohm.re, design.impedance_ohm.im),
-    lengths.text(design.wire_m),
+    lengths.round(design.wire_m),
     design.isSolved ? "solved" : "estimated",
     <Button key="use" aria-label={`Use ${name}`} onClick={() => use(design, name)}>
       Use
@@ -71,7 +71,7 @@ export function BestSection({ obstacle }: { readonly obstacle: string | null }) 
               value={weights[key]}
               least={0}
               most={100}
-              hint={key === "swr" ? "for each 1 above 1" : "for each dB"}
+              hint={key === "swr" ? "for each 1 above 1, over the band" : "for each dB"}
               onChange={(value) => chooseTrial("best", { weights: { ...weights, [key]: value } })}
             />
           ))}
@@ -105,12 +105,12 @@ export function BestSection({ obstacle }: { readonly obstacle: string | null }) 
             onChange={(spacing_wl) => chooseTrial("best", { spacing_wl })}
           />
           <ChoiceField
-            label="coil under the reflector up to"
+            label="reflector’s coil, up to"
             kind="resistance_ohm"
             value={choices.coil_ohm}
             least={0}
             most={1000}
-            hint="of reactance; 0: none"
+            hint="of reactance in its base; 0: none"
             onChange={(coil_ohm) => chooseTrial("best", { coil_ohm })}
           />
           <div className="tl-bound">
@@ -120,7 +120,7 @@ export function BestSection({ obstacle }: { readonly obstacle: string | null }) 
                 checked={choices.wire_m !== null}
                 onChange={(event) => chooseTrial("best", { wire_m: event.currentTarget.checked ? 200 : null })}
               />
-              a bound on all wire
+              wire at most
             </label>
             {choices.wire_m !== null && (
               <ChoiceField

@@ -110,6 +110,14 @@ export const FrontChart = memo(function FrontChart({
       }),
     [spots, text_px, plot],
   );
+  const dotted = useMemo(
+    () =>
+      dots
+        .map((one) => layout.point(one.frontToBack_dB, one.forward_dBi))
+        .map(([x, y]) => `M${x.toFixed(1)},${y.toFixed(1)}h0`)
+        .join(""),
+    [dots, layout],
+  );
   const best = pick.figures;
   return (
     <ChartFrame
@@ -141,10 +149,7 @@ export const FrontChart = memo(function FrontChart({
       ))}
       <path className="tr-axis" d={`M${plot.x},${foot}h${plot.width}`} />
       <MarkText marks={sheet} />
-      {dots.map((one) => {
-        const [x, y] = layout.point(one.frontToBack_dB, one.forward_dBi);
-        return <circle key={`${x} ${y}`} className="fc-dot" cx={x.toFixed(1)} cy={y.toFixed(1)} r={2} />;
-      })}
+      <path className="fc-dots" d={dotted} />
       {spots.toReversed().map(({ id, text, role, at: [x, y] }) => (
         <g key={id} className={`fc-spot fc-${role}`}>
           <circle cx={x.toFixed(1)} cy={y.toFixed(1)} r={role === "now" ? 6 : 9} />

@@ -15,7 +15,7 @@ export function bestWords({ pick, start, isStartBest, front, dots, notes }: Best
     const now = start.figures;
     const then = pick.figures;
     words.push(
-      `By your weights the best is a driven of ${lengths.text(pick.driven_m)} and a reflector of ${lengths.text(pick.reflector_m)}, ${lengths.text(pick.spacing_m)} apart${coil}.`,
+      `By your weights the best is a driven of ${lengths.near(pick.driven_m)} and a reflector of ${lengths.near(pick.reflector_m)}, ${lengths.near(pick.spacing_m)} apart${coil}.`,
       `Against the plan as it is: ${signedFigure(then.forward_dBi - now.forward_dBi, 1)} dB ahead, ${signedFigure(then.frontToBack_dB - now.frontToBack_dB, 1)} dB front to back, ${signedFigure(then.frontToRear_dB - now.frontToRear_dB, 1)} dB front to worst behind, SWR ${figure(then.swr, 2)} instead of ${figure(now.swr, 2)}.`,
     );
   }

@@ -2,8 +2,6 @@ import { memo, useId, useMemo } from "react";
 import { ChartFrame } from "../../../charts/ChartFrame.tsx";
 import { drawTraces } from "../../../charts/drawTraces.ts";
 import { figure, withUnit } from "../../../charts/figure.ts";
-import { fitMarks } from "../../../charts/fitMarks.ts";
-import type { Mark } from "../../../charts/Mark.ts";
 import { MarkerPad } from "../../../charts/MarkerPad.tsx";
 import { MarkText } from "../../../charts/MarkText.tsx";
 import { markPath } from "../../../charts/markPath.ts";
@@ -13,6 +11,7 @@ import { traceClass } from "../../../charts/traceClass.ts";
 import { tracePath } from "../../../charts/tracePath.ts";
 import { useChartSize } from "../../../charts/useChartSize.ts";
 import { lineLayout } from "./lineLayout.ts";
+import { lineMarks } from "./lineMarks.ts";
 import { readLine } from "./readLine.ts";
 import "./LineChart.css";
 
@@ -62,13 +61,15 @@ export interface LineChartProps {
   onSettle?(): void;
 }
 
+/** One and the same empty list, so that nothing is laid out anew for another. */
+const none: readonly never[] = [];
 const first = [0.1, 0.9, 0.2, 0.8, 0.3, 0.7, 0.4, 0.6, 0.05, 0.95];
 
 /** Lines of one quantity over any other, with a marker that reads them and can be moved. */
 export const LineChart = memo(function LineChart(p: LineChartProps) {
   const { ref, width_px, text_px } = useChartSize();
   const clip = useId();
-  const { x, lines, ranges = [], shaded = [], places = [], limits = [], least, most, tall_px = 150 } = p;
+  const { x, lines, ranges = none, shaded = none, places = none, limits = none, least, most, tall_px = 150 } = p;
   const layout = useMemo(
     () =>
       lineLayout({
@@ -86,47 +87,10 @@ export const LineChart = memo(function LineChart(p: LineChartProps) {
   const { plot } = layout;
   const foot = plot.y + plot.height;
   const { xText, xName } = p;
-  const sheet = useMemo(() => {
-    const marks: Mark[] = [
-      ...places.map(
-        ({ id, at, text }): Mark => ({
-          id: `p${id}`,
-          text,
-          x: layout.x(at),
-          y: plot.y - 0.6 * text_px,
-          side:
-            layout.x(at) > plot.x + 0.75 * plot.width
-              ? "end"
-              : layout.x(at) < plot.x + 0.2 * plot.width
-                ? "start"
-                : "middle",
-          kind: "path",
-        }),
-      ),
-      ...layout.xTicks.map(
-        (v): Mark => ({
-          id: `x${v}`,
-          text: xText(v),
-          x: layout.x(v),
-          y: foot + 0.95 * text_px,
-          side: "middle",
-          kind: "number",
-        }),
-      ),
-      ...layout.yTicks.map(
-        (v): Mark => ({
-          id: `y${v}`,
-          text: figure(v, Number.isInteger(v) ? 0 : Number.isInteger(10 * v) ? 1 : 2),
-          x: plot.x - 0.5 * text_px,
-          y: layout.y(v),
-          side: "end",
-          kind: "number",
-        }),
-      ),
-      { id: "name", text: xName, x: plot.x + plot.width, y: foot + 2.3 * text_px, side: "end", kind: "word" },
-    ];
-    return fitMarks(marks, text_px, layout.width);
-  }, [layout, text_px, places, plot, foot, xText, xName]);
+  const sheet = useMemo(
+    () => lineMarks({ layout, text_px, places, xName, xText }),
+    [layout, text_px, places, xName, xText],
+  );
   const drawn = useMemo(
     () =>
       drawTraces(

@@ -111,7 +111,7 @@ export const MapChart = memo(function MapChart(p: Props) {
 
   const cursor = p.cursor ?? (here && isOn(picture, here) ? here : null);
   const said = (place: MapPlace) =>
-    `${lengths.text(place.spacing_m)} apart, reflector ${lengths.text(place.height_m)}: ${named
+    `${lengths.near(place.spacing_m)} apart, reflector ${lengths.near(place.height_m)}: ${named
       .map((one) => {
         const shownOne = mapFigures[one];
         const value = readMap(picture, shownOne.values(picture.figures), place);

@@ -51,7 +51,7 @@ export function MapKey({ levels, about, best, cursor, lengths }: Props) {
               <path className="tr-mark tr-mark-pin" d={markPath({ role: "pin", style: one.style }, [7, 7])} />
             </svg>
             <span>
-              {`${one.name}: ${lengths.text(one.mark.spacing_m)} apart, reflector ${lengths.text(one.mark.reflectorHeight_m)}${one.mark.isAtEdge ? "; at the map’s edge, beyond it may be better" : ""}`}
+              {`${one.name}: ${lengths.near(one.mark.spacing_m)} apart, reflector ${lengths.near(one.mark.reflectorHeight_m)}${one.mark.isAtEdge ? "; at the map’s edge, beyond it may be better" : ""}`}
             </span>
           </li>
         ))}

@@ -112,13 +112,13 @@ export function MapSection({ obstacle }: { readonly obstacle: string | null }) {
           onChange={(swrLimit) => chooseTrial("map", { swrLimit })}
         />
         <GardenBound
-          label="garden allows spacing up to"
+          label="bound on spacing"
           value={choices.mostSpacing_m}
           first={spacing_m ?? 0.2 * lambda}
           onChange={(mostSpacing_m) => chooseTrial("map", { mostSpacing_m })}
         />
         <GardenBound
-          label="and height up to"
+          label="bound on height"
           value={choices.mostHeight_m}
           first={height_m ?? driven_m ?? 0.25 * lambda}
           onChange={(mostHeight_m) => chooseTrial("map", { mostHeight_m })}

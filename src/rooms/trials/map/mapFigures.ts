@@ -58,9 +58,9 @@ export function mapThresholds(figure: MapFigure, values: readonly number[]): num
     high = Math.max(high, v);
   }
   if (!(high > low)) return [];
-  // A deep null behind would take all the levels for itself.
-  low = Math.max(low, high - 30);
-  const step = [0.05, 0.1, 0.2, 0.5, 1, 2, 5].find((one) => (high - low) / one <= 12) ?? 5;
+  // A beam turned round is of no use, however far; and a deep null would take all the levels for itself.
+  low = Math.max(low, figure === "forward" ? high - 10 : Math.min(-4, high - 4));
+  const step = [0.05, 0.1, 0.2, 0.5, 1, 2, 3, 5].find((one) => (high - low) / one <= 12) ?? 5;
   const first = Math.ceil(low / step) * step;
   return Array.from({ length: Math.floor((high - first) / step) + 1 }, (_, i) => Number((first + i * step).toFixed(6)));
 }

@@ -9,12 +9,12 @@ export function mapTable(picture: MapPicture, values: readonly number[], decimal
   const { spacing_m, reflectorHeight_m } = picture;
   const across = some(spacing_m.length, 11);
   return {
-    heads: ["reflector", ...across.map((i) => lengths.text(spacing_m[i]!))],
+    heads: ["reflector", ...across.map((i) => lengths.near(spacing_m[i]!))],
     rows: () =>
       some(reflectorHeight_m.length, 11)
         .toReversed()
         .map((r) => [
-          lengths.text(reflectorHeight_m[r]!),
+          lengths.near(reflectorHeight_m[r]!),
           ...across.map((i) => figure(values[r * spacing_m.length + i]!, decimals)),
         ]),
   };

@@ -30,6 +30,7 @@ import { paceWords } from "./paceWords.ts";
 export function PaceSection({ obstacle }: { readonly obstacle: string | null }) {
   const trial = useTrial("pace");
   const { picture, run, isCurrent } = trial;
+  const look = run?.stages[0]?.request.look;
   const choices = useTrialChoices((s) => s.pace);
   const frequency_MHz = usePlan((s) => s.plan.frequency_MHz);
   const here_m = usePlan((s) => spacingOf(s.plan));
@@ -38,7 +39,7 @@ export function PaceSection({ obstacle }: { readonly obstacle: string | null }) 
   const [refused, setRefused] = useState<string | null>(null);
   const edits = useYardEdits(setRefused);
   const drawings = useRef<HTMLDivElement>(null);
-  const drawn = useMemo(() => (picture ? paceLines(picture, lengths) : null), [picture, lengths]);
+  const drawn = useMemo(() => (picture ? paceLines(picture, look, lengths) : null), [picture, look, lengths]);
 
   const goTo = (spacing_m: number, label: string, mergeKey?: string) =>
     edits.change((plan) => (picture ? atStep(plan, picture, spacing_m) : plan), label, mergeKey);

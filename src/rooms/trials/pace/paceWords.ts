@@ -6,7 +6,7 @@ import type { Lengths } from "../useLengths.ts";
 export function paceWords(picture: PacePicture, lengths: Lengths): string[] {
   const { best, figures, spacing_m, spacing_wl, drivenHeight_m, reflectorHeight_m, atLimit } = picture;
   const last = spacing_m.length - 1;
-  const at = (i: number) => `${lengths.text(spacing_m[i]!)} (${figure(spacing_wl[i]!, 3)} λ)`;
+  const at = (i: number) => `${lengths.near(spacing_m[i]!)} (${figure(spacing_wl[i]!, 3)} λ)`;
   const dB = (list: readonly number[], i: number) => figure(list[i]!, 1);
   const quiet = best.frontToBack;
   const words: string[] = [];
@@ -25,7 +25,7 @@ export function paceWords(picture: PacePicture, lengths: Lengths): string[] {
   words.push(`Loudest ahead at ${at(best.forward)}: ${dB(figures.forward_dBi, best.forward)} dBi.`);
   if (atLimit) {
     words.push(
-      `Recut at the quietest spacing: driven ${lengths.text(drivenHeight_m[quiet]!)}, reflector ${lengths.text(reflectorHeight_m[quiet]!)}.`,
+      `Recut at the quietest spacing: driven ${lengths.near(drivenHeight_m[quiet]!)}, reflector ${lengths.near(reflectorHeight_m[quiet]!)}.`,
     );
     if (atLimit.length > 0)
       words.push(`At ${atLimit.length} of ${spacing_m.length} steps a length came to the end of what was tried.`);

@@ -14,9 +14,10 @@ import { SaveMenu } from "../save/SaveMenu.tsx";
 import { TrialBar } from "../TrialBar.tsx";
 import { useLengths } from "../useLengths.ts";
 import { useTrial } from "../useTrial.ts";
-import { layingText, radialsLines } from "./radialsLines.ts";
+import { heightName, layingText } from "./layingText.ts";
+import { radialsLines } from "./radialsLines.ts";
 import { radialsTable } from "./radialsTable.ts";
-import { heightName, radialsWords } from "./radialsWords.ts";
+import { radialsWords } from "./radialsWords.ts";
 
 /** What a reel of wire buys as radials: how many, how long, shared how, lying or raised. */
 export function RadialsSection({ obstacle }: { readonly obstacle: string | null }) {
@@ -38,7 +39,7 @@ export function RadialsSection({ obstacle }: { readonly obstacle: string | null 
   const row = (laying: RadialLaying, head: string) => [
     head,
     layingText(laying, lengths),
-    lengths.text(laying.wire_m),
+    lengths.near(laying.wire_m),
     figure(laying.forward_dBi, 2),
     laying.frontToBack_dB === undefined ? "–" : figure(laying.frontToBack_dB, 1),
     figure(laying.loss_dB, 2),
@@ -54,12 +55,12 @@ export function RadialsSection({ obstacle }: { readonly obstacle: string | null 
     <div className="tl-part">
       <div className="tl-fields">
         <ChoiceField
-          label="wire at hand for radials"
+          label="wire at hand"
           kind="length_m"
           value={wire_m}
           least={0.1}
           most={20_000}
-          hint={`the plan’s radials are ${lengths.text(own_m)}`}
+          hint={`the plan lays ${lengths.near(own_m)}`}
           onChange={(value) => chooseTrial("radials", { wire_m: value })}
         />
         <div className="tl-bound">
@@ -69,7 +70,7 @@ export function RadialsSection({ obstacle }: { readonly obstacle: string | null 
               checked={choices.raised_m !== null}
               onChange={(event) => chooseTrial("radials", { raised_m: event.currentTarget.checked ? 1 : null })}
             />
-            raised radials as well
+            raised as well
           </label>
           {choices.raised_m !== null && (
             <ChoiceField
@@ -119,7 +120,7 @@ export function RadialsSection({ obstacle }: { readonly obstacle: string | null 
             />
           </div>
           <RoomTable
-            caption={`What ${lengths.text(picture.wire_m)} of wire can be laid as, best first`}
+            caption={`What ${lengths.near(picture.wire_m)} of wire can be laid as, best first`}
             heads={heads}
             rows={[
               ...(picture.own ? [row(picture.own, "now")] : []),
@@ -140,7 +141,7 @@ export function RadialsSection({ obstacle }: { readonly obstacle: string | null 
             <details key={one.height_m} className="fr-fold">
               <summary>{`Every count tried, ${heightName(one.height_m, lengths)}, shared evenly`}</summary>
               <RoomTable
-                caption={`${lengths.text(picture.wire_m)} of wire, ${heightName(one.height_m, lengths)}`}
+                caption={`${lengths.near(picture.wire_m)} of wire, ${heightName(one.height_m, lengths)}`}
                 heads={heads}
                 rows={one.counts.map((laying) => row(laying, `${laying.fields[0]?.count ?? 0} each`))}
               />

@@ -1,8 +1,8 @@
-import type { RadialLaying, RadialsPicture } from "../../../../engine/index.ts";
+import type { RadialsPicture } from "../../../../engine/index.ts";
 import type { Line } from "../chart/LineChart.tsx";
 import { readLine } from "../chart/readLine.ts";
 import type { Lengths } from "../useLengths.ts";
-import { heightName } from "./radialsWords.ts";
+import { heightName } from "./layingText.ts";
 
 /** Gain against wire, a line for each height, with the knees. */
 export function radialsLines({ heights }: RadialsPicture, lengths: Lengths) {
@@ -34,12 +34,4 @@ export function radialsLines({ heights }: RadialsPicture, lengths: Lengths) {
         ],
   );
   return { x: places_m.map((m) => m * lengths.perMetre), lines, places };
-}
-
-/** "16 × 3.70 m" under each element, once where they are alike. */
-export function layingText({ fields }: Pick<RadialLaying, "fields">, lengths: Lengths): string {
-  const each = fields.map((one) => `${one.count} × ${lengths.text(one.length_m)}`);
-  const [first] = each;
-  if (each.length > 1 && each.every((one) => one === first)) return `${first} each`;
-  return each.join(" and ");
 }

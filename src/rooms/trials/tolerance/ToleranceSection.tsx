@@ -1,11 +1,172 @@
+import { useMemo, useRef, useState } from "react";
+import { figure } from "../../../charts/figure.ts";
+import { chooseTrial, useTrialChoices } from "../../../store/trials/useTrialChoices.ts";
+import { usePlan } from "../../../store/usePlan.ts";
+import { Switch } from "../../../ui/Switch.tsx";
+import { RoomTable } from "../../feed/RoomTable.tsx";
+import { ChoiceField } from "../ChoiceField.tsx";
+import { LineChart } from "../chart/LineChart.tsx";
+import { SaveMenu } from "../save/SaveMenu.tsx";
 import { TrialBar } from "../TrialBar.tsx";
+import { useLengths } from "../useLengths.ts";
 import { useTrial } from "../useTrial.ts";
+import { bandRowsOf, holdRows, slopeRows } from "./toleranceRows.ts";
+import { toleranceTable } from "./toleranceTable.ts";
+import { toleranceWords } from "./toleranceWords.ts";
 
+const soils = [
+  { value: "1", label: "as in the plan" },
+  { value: "2", label: "half to twice" },
+  { value: "3", label: "a third to three times" },
+] as const;
+
+/** How exactly it has to be built, and what becomes of it when it is not. */
 export function ToleranceSection({ obstacle }: { readonly obstacle: string | null }) {
   const trial = useTrial("tolerance");
+  const { picture, run, isCurrent } = trial;
+  const choices = useTrialChoices((s) => s.tolerance);
+  const isSoil = usePlan((s) => s.plan.ground.kind === "soil");
+  const lengths = useLengths();
+  const [elevation_deg, setElevation] = useState(10);
+  const [azimuth_deg, setAzimuth] = useState(180);
+  const drawings = useRef<HTMLDivElement>(null);
+  const bands = picture?.bands;
+  const cuts = useMemo(
+    () =>
+      bands &&
+      (
+        [
+          { id: "elevation", cut: bands.elevationCut },
+          { id: "azimuth", cut: bands.azimuthCut },
+        ] as const
+      ).map(({ id, cut }) => ({
+        id,
+        x: cut.angle_deg,
+        lines: [{ id: "middle", name: "in the middle", role: "live" as const, style: 0, y: cut.middle_dBi }],
+        ranges: [{ id: "range", low: cut.low_dBi, high: cut.high_dBi }],
+        least: Math.max(...cut.high_dBi) - 30,
+      })),
+    [bands],
+  );
+  const metres = (label: string, key: "driven_m" | "reflector_m" | "spacing_m") => (
+    <ChoiceField
+      label={label}
+      kind="length_m"
+      value={choices[key]}
+      least={0}
+      most={2}
+      hint="either way"
+      onChange={(value) => chooseTrial("tolerance", { [key]: value })}
+    />
+  );
+
   return (
     <div className="tl-part">
-      <TrialBar trial={trial} verb="Start" obstacle={obstacle} />
+      <div className="tl-fields">
+        {metres("driven off by", "driven_m")}
+        {metres("reflector off by", "reflector_m")}
+        {metres("spacing off by", "spacing_m")}
+        <ChoiceField
+          label="thickness off by, %"
+          kind="ratio"
+          value={choices.thickness * 100}
+          least={0}
+          most={50}
+          hint="of the uprights"
+          onChange={(percent) => chooseTrial("tolerance", { thickness: percent / 100 })}
+        />
+        <ChoiceField
+          label="heading off by"
+          kind="angle_deg"
+          value={choices.heading_deg}
+          least={0}
+          most={90}
+          hint="either way"
+          onChange={(heading_deg) => chooseTrial("tolerance", { heading_deg })}
+        />
+        <ChoiceField
+          label="designs drawn"
+          kind="count"
+          value={choices.draws}
+          least={20}
+          most={5000}
+          hint="at random, always the same"
+          onChange={(draws) => chooseTrial("tolerance", { draws: Math.round(draws) })}
+        />
+        {isSoil && (
+          <Switch<"1" | "2" | "3">
+            label="conductivity of the soil, dry to wet"
+            choices={soils}
+            value={`${choices.soil}`}
+            onChange={(value) => chooseTrial("tolerance", { soil: Number(value) as 1 | 2 | 3 })}
+          />
+        )}
+      </div>
+      <TrialBar
+        trial={trial}
+        verb="Vary it"
+        obstacle={obstacle}
+        end={
+          picture &&
+          run && <SaveMenu run={run} name="tolerance" table={() => toleranceTable(picture)} drawings={drawings} />
+        }
+      />
+      {picture && (
+        <>
+          <ul className="tl-said">
+            {toleranceWords(picture, lengths).map((one) => (
+              <li key={one}>{one}</li>
+            ))}
+          </ul>
+          <RoomTable
+            caption={`How far off each may be by itself until ${figure(picture.lost.frontToBack_dB, 1)} dB of front to back, or ${figure(picture.lost.forward_dB, 1)} dB ahead, is lost`}
+            heads={[
+              "",
+              "less, for front to back",
+              "more, for front to back",
+              "less, for gain ahead",
+              "more, for gain ahead",
+            ]}
+            rows={holdRows(picture)}
+          />
+          <RoomTable
+            caption="What a little more of each changes, where the plan stands"
+            heads={["one more …", "ahead, dB", "front to back, dB", "worst behind, dB", "R, Ω", "X, Ω", "SWR"]}
+            rows={slopeRows(picture)}
+          />
+          {bands && (
+            <RoomTable
+              caption={`Of ${bands.draws} designs drawn within these errors, 90 of 100 lie from … to; in the middle`}
+              heads={["", "exact", "from", "middle", "to"]}
+              rows={bandRowsOf(picture)}
+            />
+          )}
+          <div className="tl-charts" ref={drawings}>
+            {cuts?.map((cut) => (
+              <LineChart
+                key={cut.id}
+                {...cut}
+                title={cut.id === "elevation" ? "Elevation cut, with errors" : "Azimuth cut, with errors"}
+                note="dBi; shaded: 90 of 100"
+                said=""
+                xName={
+                  cut.id === "elevation"
+                    ? "degrees up from ahead, 180 is behind"
+                    : "degrees from ahead, counter-clockwise"
+                }
+                xText={(value) => figure(value, 0)}
+                unit="dBi"
+                decimals={1}
+                marker={cut.id === "elevation" ? elevation_deg : azimuth_deg}
+                markerName="read at"
+                perStep={1}
+                stale={!isCurrent}
+                onMarker={cut.id === "elevation" ? setElevation : setAzimuth}
+              />
+            ))}
+          </div>
+        </>
+      )}
     </div>
   );
 }
