@@ -46,7 +46,8 @@ const FAR = 8;
  *
  * After each round the chart is held against solves beside its nodes, where its error term is largest along each axis
  * (others at an end and at the middle) and along all of them; the axes on which it is off by more than the goal get a point more or two, and these
- * solves with it, until all agree or the cap is reached. The last checks' differences are its stated error.
+ * solves with it, until all agree or the cap is reached. What was solved beside the nodes of earlier rounds is a check as
+ * well. The last differences are the chart's stated error.
  *
  * A pure step. Problems: those of the solves.
  */
@@ -64,8 +65,7 @@ export function chartStep(request: ChartRequest, known: Known): Result<ChartStep
   if (problems.length > 0) return failed(...problems);
   const asks = rounds.flatMap((round) => round.asks);
   const complete = rounds.flatMap(({ box }) => box ?? []);
-  const worst = (of: (error: SampleError) => number) =>
-    Math.max(0, ...rounds.flatMap(({ checks }) => checks.map((check) => of(check))));
+  const worst = (of: (error: SampleError) => number) => Math.max(0, ...rounds.flatMap(({ checks }) => checks.map(of)));
   const solved = rounds.reduce((sum, round) => sum + round.solved, 0);
   const expected = rounds.reduce((sum, round) => sum + round.expected, 0);
   return ok({
@@ -133,6 +133,8 @@ function refine(
   let box: ChartBox | null = null;
   let boxNodes = 0;
   let checks: readonly SampleError[] = [];
+  /** Everything solved beside the nodes of its round: a check as long as it is none of later ones. */
+  const beside = new Map<string, readonly number[]>();
   const elements = askAt(pieces.map((piece) => piece.low)).plan.elements;
   const ended = (asks: readonly TrialAsk[]): Result<Round> =>
     problems.length > 0
@@ -161,17 +163,18 @@ function refine(
       checks = [];
       return ended(asks);
     }
+    for (const { place } of probes) beside.set(place.join(), place);
+    for (const place of places) beside.delete(place.join());
     const chart = arrayChart([box]);
-    checks = probes.map(({ place }, i) => {
+    const check = (place: readonly number[]) => {
       const at = place.map((t, axis) => outward(pieces[axis]!, t));
-      const ask = askAt(at);
-      const solved = probed[i] as ArraySample;
-      return compareSamples(elements, chart.sampleAt(at), solved, ask.directions, goal);
-    });
+      return compareSamples(elements, chart.sampleAt(at), answered.get(place.join())!, askAt(at).directions, goal);
+    };
+    checks = [...beside.values()].map(check);
     const off = counts.map((_, axis) =>
-      Math.max(0, ...checks.filter((_, i) => probes[i]!.axis === axis).map((check) => check.inGoals)),
+      Math.max(0, ...probes.filter((probe) => probe.axis === axis).map(({ place }) => check(place).inGoals)),
     );
-    const all = Math.max(0, ...checks.map((check) => check.inGoals));
+    const all = Math.max(0, ...checks.map(({ inGoals }) => inGoals));
     if (all <= 1) return ended([]);
     // Where each axis by itself agrees and all together do not, the one that is nearest to its goal's edge.
     const worst = Math.max(...off);
