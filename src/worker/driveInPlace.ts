@@ -1,5 +1,4 @@
-import { type ArraySample, arraySample, failed, ok, type Result, type Trial } from "../../engine/index.ts";
-import { askKey } from "./trial/askKey.ts";
+import { type ArraySample, arraySample, askKey, failed, ok, type Result, type Trial } from "../../engine/index.ts";
 
 /** Runs a trial to its end where one stands, one solve after the other, telling before each which part of it is done. */
 export function driveInPlace<R>(trial: Trial<R>, onPart?: (part: number) => void): Result<R> {
