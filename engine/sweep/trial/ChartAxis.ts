@@ -32,8 +32,9 @@ export function axisPieces({ from, to, breaks = [] }: ChartAxis): readonly AxisP
     .map((low, i) => ({ low, high: highs[i]! }))
     .filter(({ low, high }) => high - low > SHORTEST_PART * (to - from));
   return long.map(({ low, high }, i) => ({
-    from: i === 0 ? from : low,
-    to: long[i + 1]?.low ?? to,
+    // What lies between two pieces is like the later one.
+    from: long[i - 1]?.high ?? from,
+    to: i === long.length - 1 ? to : high,
     low,
     high,
   }));

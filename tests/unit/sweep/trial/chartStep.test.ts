@@ -161,12 +161,11 @@ test("an axis falls into its pieces; one too short for nodes is answered by its 
     breaks: [
       [0.5, 0.6],
       [4, 4.02],
-      [10.999, 11.0],
     ],
   });
-  expect(pieces.map(({ low, high }) => [low, high])).toEqual([
-    [1, 4],
-    [4.02, 11],
+  expect(pieces).toEqual([
+    { from: 1, to: 4, low: 1, high: 4 },
+    { from: 4, to: 11, low: 4.02, high: 11 },
   ]);
   const short = axisPieces({ from: 1, to: 11, breaks: [[10.99, 10.995]] });
   expect(short).toEqual([{ from: 1, to: 11, low: 1, high: 10.99 }]);
