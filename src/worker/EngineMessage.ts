@@ -9,6 +9,8 @@ import type {
   Plan,
   PlanReadout,
   ReadoutRequest,
+  Refit,
+  RefitRequest,
   Result,
 } from "../../engine/index.ts";
 
@@ -30,7 +32,9 @@ export type EngineAsk =
   /** The voltages at the ends of a plan's wires. */
   | { readonly kind: "ends"; readonly plan: Plan }
   /** What a meter should show at every step of building. */
-  | { readonly kind: "expected"; readonly request: ExpectedRequest };
+  | { readonly kind: "expected"; readonly request: ExpectedRequest }
+  /** A plan mended by readings. */
+  | { readonly kind: "refit"; readonly request: RefitRequest };
 
 /** The answers, in the order of the plans asked about. */
 export type EngineAnswer =
@@ -40,7 +44,8 @@ export type EngineAnswer =
   | { readonly kind: "sample"; readonly result: Result<BandSample> }
   | { readonly kind: "fed"; readonly result: Result<FedImpedances> }
   | { readonly kind: "ends"; readonly result: Result<readonly EndVoltages[]> }
-  | { readonly kind: "expected"; readonly result: Result<ExpectedSheet> };
+  | { readonly kind: "expected"; readonly result: Result<ExpectedSheet> }
+  | { readonly kind: "refit"; readonly result: Result<Refit> };
 
 export interface EngineRequest {
   readonly id: number;

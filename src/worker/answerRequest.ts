@@ -5,6 +5,7 @@ import {
   fedImpedances,
   layings,
   readPlan,
+  refitReadings,
   sweepBandSmooth,
 } from "../../engine/index.ts";
 import { driveInPlace } from "./driveInPlace.ts";
@@ -49,6 +50,10 @@ function answer(ask: EngineAsk, onPart?: (part: number) => void): EngineAnswer {
     case "expected": {
       const trial = expectedReadings(ask.request);
       return { kind: "expected", result: trial.ok ? driveInPlace(trial.value, onPart) : trial };
+    }
+    case "refit": {
+      const trial = refitReadings(ask.request);
+      return { kind: "refit", result: trial.ok ? driveInPlace(trial.value, onPart) : trial };
     }
   }
 }

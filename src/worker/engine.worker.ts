@@ -40,6 +40,6 @@ function answer(data: EngineRequest): void {
 
 /** A preview must come at once and reads no tables. */
 function needsKernels(ask: EngineAsk): boolean {
-  const plans = ask.kind === "readouts" ? ask.plans : [ask.kind === "expected" ? ask.request.plan : ask.plan];
+  const plans = ask.kind === "readouts" ? ask.plans : ["plan" in ask ? ask.plan : ask.request.plan];
   return plans.some((plan) => plan.ground.kind === "soil" && plan.soilModel === "full-wave");
 }

@@ -8,16 +8,18 @@ import type { MakeWorker } from "../../worker/EngineWorker.ts";
 import { LogSection } from "./log/LogSection.tsx";
 import { MeasuringSection } from "./measuring/MeasuringSection.tsx";
 import { useExpected } from "./measuring/useExpected.ts";
+import { RefitSection } from "./refit/RefitSection.tsx";
 import { SheetsSection } from "./sheets/SheetsSection.tsx";
 import { benchOf } from "./useBenchEdit.ts";
 import "../feed/FeedRoom.css";
 import "./BenchRoom.css";
 
-type Part = "sheets" | "measuring" | "log";
+type Part = "sheets" | "measuring" | "correction" | "log";
 
 const partNames: readonly { readonly value: Part; readonly label: string }[] = [
   { value: "sheets", label: "Sheets" },
   { value: "measuring", label: "Measuring" },
+  { value: "correction", label: "Correction" },
   { value: "log", label: "Log" },
 ];
 
@@ -61,6 +63,7 @@ export function BenchRoom({ makeWorker, onClose }: Props) {
       </header>
       {part === "sheets" && <SheetsSection expected={expected} />}
       {part === "measuring" && <MeasuringSection allowance={allowance} expected={expected} />}
+      {part === "correction" && <RefitSection makeWorker={makeWorker} />}
       {part === "log" && <LogSection />}
     </section>
   );

@@ -1,3 +1,4 @@
+import { figure } from "../../charts/figure.ts";
 import { Button } from "../../ui/Button.tsx";
 import type { EngineAnswers } from "./useEngineAnswers.ts";
 
@@ -8,7 +9,7 @@ interface Props {
 }
 
 /** How far the engine is with what this part has asked of it. */
-export function Progress({ answers: { done, total, fault, retry }, isShown }: Props) {
+export function Progress({ answers: { done, total, part, fault, retry }, isShown }: Props) {
   if (fault !== null)
     return (
       <div className="fr-problem" role="alert">
@@ -18,7 +19,8 @@ export function Progress({ answers: { done, total, fault, retry }, isShown }: Pr
     );
   return (
     <p className="fr-progress" role="status">
-      {done < total && `${isShown ? "A better answer is being solved" : "Being solved"}: ${done} of ${total} so far.`}
+      {done < total &&
+        `${isShown ? "A better answer is being solved" : "Being solved"}: ${done} of ${total} so far${part > 0 ? `, and ${figure(100 * part, 0)} % of the next` : ""}.`}
     </p>
   );
 }

@@ -14,6 +14,8 @@ export interface EngineAnswers {
   /** How many of the questions are answered. */
   readonly done: number;
   readonly total: number;
+  /** How much of the one that is being answered is done, 0..1, where it tells. */
+  readonly part: number;
   /** The engine broke: what to tell the person. */
   readonly fault: string | null;
   /** Starts the engine again after a fault. */
@@ -32,6 +34,7 @@ export function useEngineAnswers(makeWorker: MakeWorker, asks: readonly EngineAs
   const asked = useRef<string | null>(null);
   const [known, setKnown] = useState<ReadonlyMap<string, EngineAnswer>>(new Map());
   const [fault, setFault] = useState<string | null>(null);
+  const [told, setTold] = useState<{ readonly key: string; readonly part: number } | null>(null);
 
   useEffect(() => {
     const started = engineClient(makeWorker, (message) => {
@@ -56,10 +59,15 @@ export function useEngineAnswers(makeWorker: MakeWorker, asks: readonly EngineAs
     const next = keys.find((key) => !known.has(key));
     if (next === undefined || asked.current === next) return;
     asked.current = next;
-    engine.ask(JSON.parse(next) as EngineAsk, (answer) => {
-      if (asked.current === next) asked.current = null;
-      setKnown((before) => new Map([...before, [next, answer] as const].slice(-mostKept)));
-    });
+    engine.ask(
+      JSON.parse(next) as EngineAsk,
+      (answer) => {
+        if (asked.current === next) asked.current = null;
+        setTold(null);
+        setKnown((before) => new Map([...before, [next, answer] as const].slice(-mostKept)));
+      },
+      (part) => asked.current === next && setTold({ key: next, part }),
+    );
   }, [keys, known, fault]);
 
   const answerTo = useMemo(() => (ask: EngineAsk) => known.get(keyOf(ask)), [known]);
@@ -67,6 +75,7 @@ export function useEngineAnswers(makeWorker: MakeWorker, asks: readonly EngineAs
     answerTo,
     done: keys.filter((key) => known.has(key)).length,
     total: keys.length,
+    part: told !== null && keys.includes(told.key) ? told.part : 0,
     fault,
     retry: () => setFault(null),
   };

@@ -51,7 +51,7 @@ export function ReadingChart({ step, sheet, readings, lead, stale }: Props) {
       return [
         {
           id: reading.id,
-          name: `read ${reading.date}`,
+          name: `read ${reading.date.slice(5)}`,
           role: "pin",
           style: i,
           // A sweep from a file has a mark at so many places that they would hide it.

@@ -7,6 +7,7 @@ import type { MakeWorker } from "../../../worker/EngineWorker.ts";
 import type { AnswerTo } from "../../feed/useEngineAnswers.ts";
 import { type StageState, type Stages, useStages } from "../../feed/useStages.ts";
 import { useStill } from "../../feed/useStill.ts";
+import { asCutSteps } from "../refit/asCut.ts";
 
 const none: readonly { readonly model: "preview"; readonly ask: ExpectedRequest }[] = [];
 
@@ -27,7 +28,10 @@ export function useExpected(
         : none,
     [plan, isGood, allowance, isWanted],
   );
-  return useStages(makeWorker, stages, sheetOf);
+  const found = useStages(makeWorker, stages, sheetOf);
+  const { result } = found;
+  const sheet = useMemo(() => result && asCutSteps(result, plan), [result, plan]);
+  return { ...found, result: sheet };
 }
 
 function sheetOf(request: ExpectedRequest, answerTo: AnswerTo): StageState<ExpectedSheet> {
