@@ -26,8 +26,8 @@ const MOST_SOLVES = 500;
  * lengths, series R and X of each base and a scale of the mutual impedance (`leastSquares`), with what is held likely
  * beforehand as soft bounds (`refitModel`). The picture grows from the plan's own soil to all.
  *
- * Errors are standard errors by the curvature at the minimum, widened by the misfit where that is above 1 and by what soils
- * that fit alike differ in. Accuracy on invented gardens: see the tests.
+ * Errors are standard errors by the curvature at the minimum, widened by the misfit where that is above 1 and by the
+ * farthest of the soils that fit alike. Accuracy on invented gardens: see the tests.
  * Problems: those of the plan and its readings (`prepareReadings`); not exactly one fed element.
  */
 export function refitReadings(request: RefitRequest): Result<Trial<Refit>> {

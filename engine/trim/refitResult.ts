@@ -12,23 +12,21 @@ import type { Alike, Estimate, Refit, RefitFigures, RefitRequest } from "./Refit
 import { readingAt } from "./readingAt.ts";
 import { matrixAt, type RefitReading, unpackParameters } from "./refitModel.ts";
 
-/** Soils whose sums of squares differ by less than this are not told apart: two standard errors. */
-const TOLD = 4;
+/** Soils whose sums of squares differ by less than this are not told apart: three standard errors. */
+const TOLD = 9;
 /** An estimate whose error has not come below this part of what was held likely rests on that. */
 const FROM_READINGS = 0.6;
 const ALIKE = 0.9;
 
 /**
- * Errors of a fit's values: by the curvature, widened by the misfit where that is above 1, and by how far soils that fit alike
- * differ, each by its likelihood.
+ * Errors of a fit's values: by the curvature, widened by the misfit where that is above 1, and by the farthest of the
+ * soils that fit alike, since any of them may be the one.
  */
 export function fittedErrors(best: SoilFit, alike: readonly SoilFit[]): number[] {
   const widened = Math.max(1, best.misfit) ** 2;
   const P = best.values.length;
-  const likely = alike.map((fit) => Math.exp(-(fit.sumOfSquares - best.sumOfSquares) / (2 * widened)));
-  const total = likely.reduce((sum, w) => sum + w, 0);
   return Array.from(best.values, (value, i) => {
-    const between = alike.reduce((sum, fit, s) => sum + (likely[s]! / total) * (fit.values[i]! - value) ** 2, 0);
+    const between = Math.max(0, ...alike.map((fit) => (fit.values[i]! - value) ** 2));
     return Math.sqrt(widened * best.covariance[i * P + i]! + between);
   });
 }
