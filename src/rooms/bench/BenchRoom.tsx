@@ -5,6 +5,7 @@ import { Button } from "../../ui/Button.tsx";
 import { Icon } from "../../ui/Icon.tsx";
 import { Switch } from "../../ui/Switch.tsx";
 import type { MakeWorker } from "../../worker/EngineWorker.ts";
+import { FilesSection } from "./files/FilesSection.tsx";
 import { LogSection } from "./log/LogSection.tsx";
 import { MeasuringSection } from "./measuring/MeasuringSection.tsx";
 import { useExpected } from "./measuring/useExpected.ts";
@@ -14,13 +15,14 @@ import { benchOf } from "./useBenchEdit.ts";
 import "../feed/FeedRoom.css";
 import "./BenchRoom.css";
 
-type Part = "sheets" | "measuring" | "correction" | "log";
+type Part = "sheets" | "measuring" | "correction" | "log" | "files";
 
 const partNames: readonly { readonly value: Part; readonly label: string }[] = [
   { value: "sheets", label: "Sheets" },
   { value: "measuring", label: "Measuring" },
   { value: "correction", label: "Correction" },
   { value: "log", label: "Log" },
+  { value: "files", label: "Files" },
 ];
 
 interface Props {
@@ -33,7 +35,7 @@ export function BenchRoom({ makeWorker, onClose }: Props) {
   const room = useRef<HTMLElement>(null);
   const [part, setPart] = useState<Part>("sheets");
   const allowance = usePlan((s) => benchOf(s.plan).allowance ?? defaultAllowance);
-  const expected = useExpected(makeWorker, allowance, part === "sheets" || part === "measuring");
+  const expected = useExpected(makeWorker, allowance, part !== "correction" && part !== "log");
   useEffect(() => {
     room.current?.focus({ preventScroll: true });
     room.current?.scrollIntoView?.({ block: "start" });
@@ -65,6 +67,7 @@ export function BenchRoom({ makeWorker, onClose }: Props) {
       {part === "measuring" && <MeasuringSection allowance={allowance} expected={expected} />}
       {part === "correction" && <RefitSection makeWorker={makeWorker} />}
       {part === "log" && <LogSection />}
+      {part === "files" && <FilesSection expected={expected} />}
     </section>
   );
 }
