@@ -7,7 +7,7 @@ export function checkFeedline(findings: Findings, plan: Fields): void {
   const where = "feedline";
   const line = findings.fields(plan.feedline, where, "The feed line");
   if (!line) return;
-  checkCable(findings, line);
+  checkCable(findings, line, where);
   const { feedline } = limits;
   findings.number(line, "length_m", where, "The length of the feed line", { ...feedline.length_m, unit: "m" });
   const sectionId = findings.text(line, "sectionId", where, "The cable for sections", limits.id_characters);
@@ -21,8 +21,9 @@ export function checkFeedline(findings: Findings, plan: Fields): void {
   if (line.reversal !== undefined) checkReversalChoice(findings, line);
 }
 
-function checkCable(findings: Findings, line: Fields): void {
-  const where = "feedline.cable";
+/** The cable that a group of fields holds. @param holder path of that group */
+export function checkCable(findings: Findings, line: Fields, holder: string): void {
+  const where = `${holder}.cable`;
   const cable = findings.fields(line.cable, where, "The cable");
   if (!cable) return;
   const kind = findings.choice(cable, "kind", where, "The kind of cable", ["listed", "own"]);

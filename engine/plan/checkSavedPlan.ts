@@ -1,4 +1,5 @@
 import { failed, ok, type Result } from "../result.ts";
+import { checkBench } from "./checkBench.ts";
 import { checkFeedline } from "./checkFeedline.ts";
 import { checkFormat } from "./checkFormat.ts";
 import { checkPlanFields } from "./checkPlan.ts";
@@ -8,7 +9,7 @@ import { limits } from "./limits.ts";
 import { plainCopy } from "./plainCopy.ts";
 import type { SavedPlan } from "./SavedPlan.ts";
 
-/** As `checkPlan`, with site, band, interest, pins, baseline, remark and feed line where they are there. Never throws. */
+/** As `checkPlan`, with site, band, interest, pins, baseline, remark, feed line and bench where they are there. Never throws. */
 export function checkSavedPlan(candidate: unknown): Result<SavedPlan> {
   const copied = plainCopy(candidate);
   if (!copied.ok) return copied;
@@ -28,6 +29,7 @@ export function checkSavedPlan(candidate: unknown): Result<SavedPlan> {
       findings.add("unknown-pin", "baseline", `The baseline is ${JSON.stringify(baseline)}; no pin has that id.`);
   }
   if (plan.feedline !== undefined) checkFeedline(findings, plan);
+  if (plan.bench !== undefined) checkBench(findings, plan);
   findNotFinite(findings, plan);
   // Every field of SavedPlan has just been seen to be what its type says.
   return findings.problems.length > 0 ? failed(...findings.problems) : ok(plan as unknown as SavedPlan);
