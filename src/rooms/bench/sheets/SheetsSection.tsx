@@ -96,7 +96,10 @@ export function SheetsSection({ expected }: { readonly expected: Stages<Expected
           prints the same sheets while this part is open.
         </p>
       </div>
-      <div className="bn-preview">{shown.page ?? <p className="fr-waiting">This sheet waits for the engine.</p>}</div>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard */}
+      <section className="bn-preview" tabIndex={0} aria-label={`Sheet as it is printed: ${shown.name}`}>
+        {shown.page ?? <p className="fr-waiting">This sheet waits for the engine.</p>}
+      </section>
       <Paper size={size}>
         {printed.map((one) => (
           <SheetSlot key={one.id}>{one.page}</SheetSlot>
