@@ -80,7 +80,7 @@ export const firstChoices: TrialChoices = {
     seed: 1,
   },
   radials: { wire_m: null, raised_m: 1 },
-  band: { beyond: 0.02, swr: 2, frontToBack_dB: 6, forwardWithin_dB: 0.5 },
+  band: { beyond: 0.05, swr: 2, frontToBack_dB: 6, forwardWithin_dB: 0.5 },
   tolerance: {
     driven_m: 0.02,
     reflector_m: 0.02,
