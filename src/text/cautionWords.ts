@@ -31,7 +31,7 @@ export function cautionWords(f: CautionFigures): readonly Caution[] {
     {
       title: "Raising, standing, falling",
       lines: [
-        `Two people or more, calm weather, no ladder on a slope. Keep paths, neighbours and playing children out of ${f.fallRadius} round each mast (${f.tallest} and a metre).`,
+        `Two people or more, calm weather, no ladder on a slope. Keep paths, neighbours and playing children out of ${f.fallRadius} round each mast: its height, ${f.tallest}, and a metre.`,
         `Guys that do not conduct, or are broken by insulators; anchors ${f.guysFrom} to ${f.guysTo} from the mast. Check them again after the first wind.`,
       ],
     },

@@ -1,12 +1,12 @@
 import type { ExpectedStep } from "../../../../engine/index.ts";
 import { figure } from "../../../charts/figure.ts";
 import type { Units } from "../../../store/useSettings.ts";
+import { formatFeetInches } from "../../../ui/quantity/formatFeetInches.ts";
 
 /** A short length as it is cut: millimetres, or eighths of an inch. */
 export function shortLength(mm: number, units: Units): string {
   if (units === "metric") return `${figure(mm, mm < 10 ? 1 : 0)} mm`;
-  const eighths = Math.round((mm / 25.4) * 8);
-  return `${figure(eighths / 8, 3).replace(/\.?0+$/, "")} in`;
+  return formatFeetInches(mm / 1000);
 }
 
 /** How much to cut, and how much of it first; sentences. */

@@ -1,13 +1,12 @@
 import type { SavedPlan } from "../../../../engine/index.ts";
 import type { Units } from "../../../store/useSettings.ts";
 import { cautionWords } from "../../../text/cautionWords.ts";
-import { formatQuantity } from "../../../ui/quantity/formatQuantity.ts";
 import { SheetPage } from "./SheetPage.tsx";
-import { lineDistance, tallest_m } from "./tallest.ts";
+import { keptDistance, lineDistance, tallest_m } from "./tallest.ts";
 
 /** What to read before anything is dug, raised or fed. */
 export function CautionSheet({ plan, units }: { readonly plan: SavedPlan; readonly units: Units }) {
-  const text = (m: number) => formatQuantity(Math.round(m * 10) / 10, "length_m", units);
+  const text = (m: number) => keptDistance(m, units);
   const h = tallest_m(plan);
   const cautions = cautionWords({
     tallest: text(h),
