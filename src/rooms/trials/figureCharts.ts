@@ -29,17 +29,17 @@ export function figureCharts(figures: FigureCurves, look: TrialLook | undefined)
     },
     {
       title: "Gain ahead",
-      note: "dBi",
+      note: "dBi, at the path’s elevation and averaged",
       said: "",
       unit: "dBi",
       decimals: 2,
       lines: [
-        live("forward", `at the path’s ${look?.pathElevation_deg ?? ""}°`, figures.forward_dBi),
+        live("forward", `at ${look?.pathElevation_deg ?? ""}°`, figures.forward_dBi),
         ...(figures.pathGain_dBi
           ? [
               second(
                 "path",
-                arrival ? `mean of ${arrival.from}° to ${arrival.to}°` : "mean over the path",
+                arrival ? `mean ${arrival.from}° to ${arrival.to}°` : "mean over the path",
                 figures.pathGain_dBi,
               ),
             ]

@@ -13,6 +13,8 @@ export interface Lengths {
   readonly text: (length_m: number) => string;
   /** To the centimetre, for what was found rather than set. */
   readonly near: (length_m: number) => string;
+  /** Below a metre or so. */
+  readonly small: (length_m: number) => string;
   /** Round lengths, without decimals. */
   readonly round: (length_m: number) => string;
 }
@@ -27,6 +29,8 @@ export function useLengths(): Lengths {
       onAxis: (value) => figure(value, 2).replace(/\.?0+$/, ""),
       text: (length_m) => formatQuantity(length_m, "length_m", units),
       near: (length_m) => formatQuantity(Math.round(length_m * 100) / 100, "length_m", units),
+      small: (length_m) =>
+        units === "metric" ? `${figure(100 * length_m, 0)} cm` : formatQuantity(length_m, "length_m", units),
       round: (length_m) => (units === "metric" ? `${figure(length_m, 0)} m` : `${figure(length_m / FOOT_m, 0)} ft`),
     }),
     [units],

@@ -39,7 +39,7 @@ export function lineLayout(a: Asked): LineLayout {
   const { text_px, width_px } = a;
   const left = 3.2 * text_px;
   const right = width_px - 1.2 * text_px;
-  const top = 1.3 * text_px;
+  const top = 1.9 * text_px;
   const foot = top + a.tall_px;
   const across = scaleLinear([a.from, a.to], [left, right]);
   const [low, high] = spanOf(a);

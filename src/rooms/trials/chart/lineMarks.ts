@@ -19,7 +19,7 @@ export function lineMarks({ layout, text_px, places, xName, xText }: Asked) {
   for (const { id, at, text } of places)
     for (const side of ["middle", "start", "end"] as const) {
       const x = layout.x(at) + (side === "start" ? 3 : side === "end" ? -3 : 0);
-      const one: Mark = { id: `p${id}`, text, x, y: plot.y - 0.7 * text_px, side, kind: "path" };
+      const one: Mark = { id: `p${id}`, text, x, y: plot.y - 1.2 * text_px, side, kind: "path" };
       const tried = fitMarks([...marks, one], text_px, width).marks;
       if (tried.length === marks.length) continue;
       marks = tried;

@@ -35,7 +35,7 @@ export function mapLayout({ width_px, text_px, tall_px, perMetre, picture }: Ask
   const x = scaleLinear([spacing_m[0]!, spacing_m.at(-1)!], [left, right]);
   const y = scaleLinear([reflectorHeight_m[0]!, reflectorHeight_m.at(-1)!], [foot, top]);
   const ticks = (list: readonly number[], count: number) =>
-    scaleLinear([list[0]! * perMetre, list.at(-1)! * perMetre]).ticks(count);
+    scaleLinear([list[0]! * perMetre, list.at(-1)! * perMetre], [0, 1]).ticks(count);
   return {
     width: width_px,
     height: Math.ceil(foot + 3.3 * text_px),

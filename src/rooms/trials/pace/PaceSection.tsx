@@ -98,7 +98,7 @@ export function PaceSection({ obstacle }: { readonly obstacle: string | null }) 
                   goTo(picture.spacing_m[picture.best.frontToBack]!, "move the reflector to the quietest spacing")
                 }
               >
-                {`Put the reflector at ${lengths.text(picture.spacing_m[picture.best.frontToBack]!)}`}
+                {`Put the reflector at ${lengths.near(picture.spacing_m[picture.best.frontToBack]!)}`}
               </Button>
             </p>
             <output className="fr-problem tl-refused">{refused}</output>

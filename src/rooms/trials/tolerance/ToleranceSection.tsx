@@ -10,6 +10,7 @@ import { SaveMenu } from "../save/SaveMenu.tsx";
 import { TrialBar } from "../TrialBar.tsx";
 import { useLengths } from "../useLengths.ts";
 import { useTrial } from "../useTrial.ts";
+import { toleranceCharts } from "./toleranceCharts.ts";
 import { bandRowsOf, holdRows, slopeRows } from "./toleranceRows.ts";
 import { toleranceTable } from "./toleranceTable.ts";
 import { toleranceWords } from "./toleranceWords.ts";
@@ -20,6 +21,8 @@ const soils = [
   { value: "3", label: "a third to three times" },
 ] as const;
 
+const degrees = (value: number) => `${figure(value, 0)}°`;
+
 /** How exactly it has to be built, and what becomes of it when it is not. */
 export function ToleranceSection({ obstacle }: { readonly obstacle: string | null }) {
   const trial = useTrial("tolerance");
@@ -27,27 +30,11 @@ export function ToleranceSection({ obstacle }: { readonly obstacle: string | nul
   const choices = useTrialChoices((s) => s.tolerance);
   const isSoil = usePlan((s) => s.plan.ground.kind === "soil");
   const lengths = useLengths();
-  const [elevation_deg, setElevation] = useState(10);
+  const [elevation_deg, setElevation] = useState(8);
   const [azimuth_deg, setAzimuth] = useState(180);
   const drawings = useRef<HTMLDivElement>(null);
   const bands = picture?.bands;
-  const cuts = useMemo(
-    () =>
-      bands &&
-      (
-        [
-          { id: "elevation", cut: bands.elevationCut },
-          { id: "azimuth", cut: bands.azimuthCut },
-        ] as const
-      ).map(({ id, cut }) => ({
-        id,
-        x: cut.angle_deg,
-        lines: [{ id: "middle", name: "in the middle", role: "live" as const, style: 0, y: cut.middle_dBi }],
-        ranges: [{ id: "range", low: cut.low_dBi, high: cut.high_dBi }],
-        least: Math.max(...cut.high_dBi) - 30,
-      })),
-    [bands],
-  );
+  const charts = useMemo(() => (bands ? toleranceCharts(bands) : []), [bands]);
   const metres = (label: string, key: "driven_m" | "reflector_m" | "spacing_m") => (
     <ChoiceField
       label={label}
@@ -142,26 +129,19 @@ export function ToleranceSection({ obstacle }: { readonly obstacle: string | nul
             />
           )}
           <div className="tl-charts" ref={drawings}>
-            {cuts?.map((cut) => (
+            {charts.map((chart) => (
               <LineChart
-                key={cut.id}
-                {...cut}
-                title={cut.id === "elevation" ? "Elevation cut, with errors" : "Azimuth cut, with errors"}
-                note="dBi; shaded: 90 of 100"
-                said=""
-                xName={
-                  cut.id === "elevation"
-                    ? "degrees up from ahead, 180 is behind"
-                    : "degrees from ahead, counter-clockwise"
-                }
-                xText={(value) => figure(value, 0)}
+                key={chart.id}
+                {...chart}
+                said="Shaded: where 90 of 100 lie."
+                xText={degrees}
                 unit="dBi"
                 decimals={1}
-                marker={cut.id === "elevation" ? elevation_deg : azimuth_deg}
+                marker={chart.id === "azimuth" ? azimuth_deg : elevation_deg}
                 markerName="read at"
                 perStep={1}
                 stale={!isCurrent}
-                onMarker={cut.id === "elevation" ? setElevation : setAzimuth}
+                onMarker={chart.id === "azimuth" ? setAzimuth : setElevation}
               />
             ))}
           </div>

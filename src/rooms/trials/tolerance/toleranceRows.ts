@@ -34,7 +34,8 @@ export function allowance(value: number | null, lookedAt: number, per: Sensitivi
 }
 
 export function holdRows({ sensitivities }: TolerancePicture): string[][] {
-  return sensitivities.map(({ what, per, allowed, lookedAt }) => [
+  const held = sensitivities.filter(({ lookedAt }) => lookedAt.less > 0 || lookedAt.more > 0);
+  return held.map(({ what, per, allowed, lookedAt }) => [
     looseNames[what],
     allowance(allowed.frontToBack.less, lookedAt.less, per),
     allowance(allowed.frontToBack.more, lookedAt.more, per),

@@ -16,10 +16,13 @@ export function toleranceWords(picture: TolerancePicture, lengths: Lengths): str
     .sort((a, b) => a.most - b.most);
   for (const { name, most } of tight)
     words.push(
-      `Hold the ${name} to ${lengths.near(Math.max(0.01, Math.floor(most) / 100))}: farther off, ${figure(lost.frontToBack_dB, 1)} dB of front to back or ${figure(lost.forward_dB, 1)} dB ahead may be gone.`,
+      `Hold the ${name} to ${lengths.small(Math.max(0.01, Math.floor(most) / 100))}: farther off, ${figure(lost.frontToBack_dB, 1)} dB of front to back or ${figure(lost.forward_dB, 1)} dB ahead may be gone.`,
     );
   const easy = built.filter((one) => least(one) === null).map((one) => looseNames[one.what]);
-  if (easy.length > 0) words.push(`Within what was looked at, the ${easy.join(" and the ")} hardly matters.`);
+  if (easy.length > 0)
+    words.push(
+      `To the beam the ${easy.join(" and the ")} hardly ${easy.length > 1 ? "matter" : "matters"}, as far as was looked at; what becomes of the feed stands below.`,
+    );
   if (bands)
     words.push(
       `Built within these errors, 90 of 100 have ${figure(bands.frontToBack_dB.low, 1)} to ${figure(bands.frontToBack_dB.high, 1)} dB front to back, ${figure(bands.forward_dBi.low, 1)} to ${figure(bands.forward_dBi.high, 1)} dBi ahead and an SWR of ${figure(bands.swr50.low, 2)} to ${figure(bands.swr50.high, 2)}.`,
