@@ -14,7 +14,7 @@ export function coarseAzimuths(rearSector_deg: number): readonly number[] {
 export function gainsOf(
   elements: readonly Pick<ElementPlan, "base">[],
   { impedance_ohm: z, fields }: SampleNumbers,
-): { readonly gains: readonly number[]; readonly impedance_ohm: Complex } {
+): { readonly gains: Float64Array; readonly impedance_ohm: Complex } {
   const P = elements.length;
   const amperes = baseCurrents(elements, z);
   let power = 0;
@@ -34,7 +34,7 @@ export function gainsOf(
     first ??= { re: (vRe * iRe + vIm * iIm) / size, im: (vIm * iRe - vRe * iIm) / size };
   }
   const perPort = fields.length / P;
-  const gains: number[] = [];
+  const gains = new Float64Array(perPort / 4);
   for (let d = 0; d < perPort; d += 4) {
     let size = 0;
     for (let c = d; c < d + 4; c += 2) {
@@ -47,7 +47,7 @@ export function gainsOf(
       }
       size += re * re + im * im;
     }
-    gains.push(size / power);
+    gains[d / 4] = size / power;
   }
   return { gains, impedance_ohm: first! };
 }

@@ -110,7 +110,7 @@ function chartReader(
     const figures: BestFigures = {
       forward_dBi,
       frontToBack_dB: forward_dBi - decibels(gains[1]!),
-      frontToRear_dB: forward_dBi - decibels(isRear ? Math.max(...gains.slice(1)) : gains[1]!),
+      frontToRear_dB: forward_dBi - decibels(isRear ? Math.max(...gains.subarray(1)) : gains[1]!),
       swr: worstSwr(read.map((one) => one.impedance_ohm)),
     };
     return { figures, impedance_ohm };

@@ -2,12 +2,12 @@ import type { Plan } from "../../contract.ts";
 import { corePlan } from "../../plan/edits/corePlan.ts";
 import { failed, type Note, ok, type Result } from "../../result.ts";
 import { answersTo } from "../best/answersTo.ts";
-import { randomFrom } from "../best/randomFrom.ts";
 import type { ArraySample } from "../trial/arraySample.ts";
 import { isPreview } from "../trial/isPreview.ts";
 import type { Trial, TrialAsk } from "../trial/Trial.ts";
 import { bandOf } from "./bandOf.ts";
 import { checkToleranceRequest } from "./checkToleranceRequest.ts";
+import { type Draw, drawErrors } from "./drawErrors.ts";
 import { type LooseAxis, looseAxes } from "./looseAxes.ts";
 import { looseResponse } from "./looseResponse.ts";
 import { type Pattern, patternReader } from "./patternReader.ts";
@@ -42,7 +42,7 @@ export function toleranceTrial(candidate: ToleranceRequest): Result<Trial<Tolera
     directions: reader.directions,
   });
   const asks = response.points.map(askOf);
-  const draws = drawn(request, axes);
+  const draws = drawErrors(request, axes);
   const checks = draws.slice(0, CHECKED).map(({ x }) => askOf(shiftedBy(plan, axes, x)));
   let picture: TolerancePicture | undefined;
 
@@ -82,20 +82,6 @@ export function toleranceTrial(candidate: ToleranceRequest): Result<Trial<Tolera
     const solves = picture.solves + off.length;
     return ok({ asks: [], picture: { ...picture, ...(off.length > 0 && { error }), solves, notes }, part: 1 });
   });
-}
-
-interface Draw {
-  readonly x: readonly number[];
-  readonly off_deg: number;
-}
-
-function drawn({ draws, seed, errors }: ToleranceRequest, axes: readonly LooseAxis[]): Draw[] {
-  const random = randomFrom(seed);
-  const share = () => 2 * random() - 1;
-  return Array.from({ length: draws }, () => ({
-    x: axes.map((axis) => axis.drawn(share())),
-    off_deg: share() * errors.heading_deg,
-  }));
 }
 
 /** The spacing is set last: the driven element and the reflector are found by where they stand. */
