@@ -42,6 +42,9 @@ export function BestSection({ obstacle }: { readonly obstacle: string | null }) 
   };
   const row = (design: BestDesign, name: string) => [
     name,
+    <Button key="use" aria-label={`Use ${name}`} onClick={() => use(design, name)}>
+      Use
+    </Button>,
     lengths.near(design.driven_m),
     lengths.near(design.reflector_m),
     lengths.near(design.spacing_m),
@@ -53,9 +56,6 @@ export function BestSection({ obstacle }: { readonly obstacle: string | null }) 
     impedanceText(design.impedance_ohm.re, design.impedance_ohm.im),
     lengths.round(design.wire_m),
     design.isSolved ? "solved" : "estimated",
-    <Button key="use" aria-label={`Use ${name}`} onClick={() => use(design, name)}>
-      Use
-    </Button>,
   ];
 
   return (
@@ -167,6 +167,7 @@ export function BestSection({ obstacle }: { readonly obstacle: string | null }) 
             caption="Designs on the front, best first by your weights; “now” is the plan the search began with"
             heads={[
               "",
+              "",
               "driven",
               "reflector",
               "spacing",
@@ -177,7 +178,6 @@ export function BestSection({ obstacle }: { readonly obstacle: string | null }) 
               "SWR over the band",
               "R + jX",
               "all wire",
-              "",
               "",
             ]}
             rows={[row(picture.start, "now"), ...picture.front.map((design, i) => row(design, `${i + 1}`))]}

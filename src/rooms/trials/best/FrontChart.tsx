@@ -129,6 +129,7 @@ export const FrontChart = memo(function FrontChart({
       plotRef={ref}
       stale={stale}
       waiting={front.length > 0 ? null : "The front is on its way."}
+      below={<p className="fc-below">full: best by your weights; black: the plan as it is</p>}
       table={{
         caption: "Designs of the front: front to back, gain ahead, SWR",
         heads: ["design", "front to back, dB", "gain ahead, dBi", "SWR"],

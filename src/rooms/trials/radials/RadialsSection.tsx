@@ -38,6 +38,9 @@ export function RadialsSection({ obstacle }: { readonly obstacle: string | null 
   };
   const row = (laying: RadialLaying, head: string) => [
     head,
+    <Button key="use" aria-label={`Use ${head}: ${layingText(laying, lengths)}`} onClick={() => use(laying)}>
+      Use
+    </Button>,
     layingText(laying, lengths),
     lengths.near(laying.wire_m),
     figure(laying.forward_dBi, 2),
@@ -45,11 +48,8 @@ export function RadialsSection({ obstacle }: { readonly obstacle: string | null 
     figure(laying.loss_dB, 2),
     impedanceText(laying.resistance_ohm, laying.reactance_ohm),
     figure(laying.swr50, 2),
-    <Button key="use" aria-label={`Use ${head}: ${layingText(laying, lengths)}`} onClick={() => use(laying)}>
-      Use
-    </Button>,
   ];
-  const heads = ["", "radials", "wire", "ahead, dBi", "front to back, dB", "lost, dB", "R + jX", "SWR", ""];
+  const heads = ["", "", "radials", "wire", "ahead, dBi", "front to back, dB", "lost, dB", "R + jX", "SWR"];
 
   return (
     <div className="tl-part">

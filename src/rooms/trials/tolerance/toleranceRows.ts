@@ -58,9 +58,9 @@ export function slopeRows({ sensitivities }: TolerancePicture): string[][] {
 
 export function bandRowsOf({ bands, exact }: TolerancePicture): string[][] {
   if (!bands) return [];
-  const row = (name: string, band: ToleranceBand, own: number | null, decimals: number) => [
+  const row = (name: string, band: ToleranceBand, own: number, decimals: number) => [
     name,
-    own === null ? noFigure : figure(own, decimals),
+    figure(own, decimals),
     figure(band.low, decimals),
     figure(band.middle, decimals),
     figure(band.high, decimals),
@@ -74,9 +74,5 @@ export function bandRowsOf({ bands, exact }: TolerancePicture): string[][] {
     of("R, Ω", "resistance_ohm", 1),
     of("X, Ω", "reactance_ohm", 1),
     of("SWR", "swr50", 2),
-    ...bands.ladder.flatMap((rung) => [
-      row(`ahead at ${rung.elevation_deg}°, dBi`, rung.forward_dBi, null, 2),
-      row(`behind at ${rung.elevation_deg}°, dBi`, rung.back_dBi, null, 1),
-    ]),
   ];
 }
