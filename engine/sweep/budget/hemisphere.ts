@@ -1,8 +1,8 @@
 import { gaussLegendre } from "../../quad/gaussLegendre.ts";
 
 /** Elevations and azimuths by which radiated power is summed; see `radiatedPart` for what that leaves. */
-const ELEVATIONS = 14;
-const AZIMUTHS = 30;
+const ELEVATIONS = 10;
+const AZIMUTHS = 20;
 
 /** Directions over the upper half space, and the part of the whole each elevation's ring stands for. */
 export interface Hemisphere {

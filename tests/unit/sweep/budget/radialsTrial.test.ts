@@ -43,11 +43,12 @@ const everyLaying = ({ heights }: ReturnType<typeof run>): RadialLaying[] =>
   ]);
 
 /*
- * The readout sums the pattern by more than twice as many elevations. Found: within 2e-5 of the input for all of these.
+ * The readout sums the pattern by three times as many elevations. Found: within 6e-7 of the input, 1.2e-4 over sea water.
  */
 describe("figures of a laying are those of the plan", () => {
   const pairs: [string, Plan][] = [
     ["quick model", quick],
+    ["sea water", { ...quick, ground: { kind: "soil", relativePermittivity: 81, conductivity_SPerM: 5 } }],
     ["full model, lying", trialPair({ ground: average, soilModel: "full-wave", radials: 8 })],
     ["raised, long", withRadialLaying(full, { height_m: 2, fields: fieldsOf(full, 4, 14) })],
     [
@@ -58,7 +59,7 @@ describe("figures of a laying are those of the plan", () => {
       }),
     ],
   ];
-  test.each(pairs)("%s", (_, plan) => {
+  test.each(pairs)("%s", (name, plan) => {
     const reader = layingReader(look);
     const lay = { height_m: 0, fields: plan.elements.map(({ id, radials }) => ({ elementId: id, ...radials })) };
     const laying = reader.read(plan, lay, okValue(arraySample(reader.ask(plan))));
@@ -68,7 +69,7 @@ describe("figures of a laying are those of the plan", () => {
     expect(laying.frontToRear_dB).toBeCloseTo(path.frontToRear_dB, 7);
     expect(laying.resistance_ohm).toBeCloseTo(feeds[0]!.impedance_ohm.re, 8);
     expect(laying.swr50).toBeCloseTo(feeds[0]!.swr50, 8);
-    expect(Math.abs(10 ** (-laying.loss_dB / 10) - efficiency)).toBeLessThan(2e-4);
+    expect(Math.abs(10 ** (-laying.loss_dB / 10) - efficiency)).toBeLessThan(name === "sea water" ? 2e-4 : 1e-6);
   });
 });
 
