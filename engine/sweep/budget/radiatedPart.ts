@@ -6,7 +6,7 @@ import type { Hemisphere } from "./hemisphere.ts";
  * Part of the input that leaves through the upper half space [0..1]: Σ w |Σ I f|² / Σ |I|² R, the gain summed over a
  * hemisphere, from a solve and the base currents its figures name.
  *
- * Accuracy: within 1e-6 of the input over ordinary soils for two elements up to half a wavelength apart on radials up to half a
+ * Accuracy: within 2e-6 of the input over ordinary soils for two elements up to half a wavelength apart on radials up to half a
  * wavelength, within 2e-4 over sea water, where the pattern turns fastest at the horizon (tests hold both against the
  * readout's own sum).
  *
