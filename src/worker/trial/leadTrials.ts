@@ -158,8 +158,10 @@ export function leadTrials(
     for (let turn = 0; turn < 2; turn++)
       for (const at of hands.values()) {
         const pace_ms = at.perAsk_ms;
-        // A second batch waits at the door of a quick hand, so that it need not wait for this one.
-        if (at.batches.size > (turn === 1 && pace_ms !== null && pace_ms < batch_ms / 2 ? 1 : 0)) continue;
+        // A second batch waits at the door of a quick hand, so that it need not wait for this one; not where that would
+        // leave the others without.
+        const isQuick = pace_ms !== null && pace_ms < batch_ms / 2 && one.waiting.size >= 2 * hands.size;
+        if (at.batches.size > (turn === 1 && isQuick ? 1 : 0)) continue;
         const share = Math.ceil(one.waiting.size / hands.size);
         const most = Math.min(share, mostInBatch, pace_ms === null ? 1 : Math.max(1, Math.floor(batch_ms / pace_ms)));
         const others = [...hands.values()].filter((other) => other !== at);

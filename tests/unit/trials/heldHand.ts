@@ -1,0 +1,46 @@
+import { arraySample, type TrialAsk } from "../../../engine/index.ts";
+import type { Hand } from "../../../src/worker/trial/Hand.ts";
+import type { BatchReply } from "../../../src/worker/trial/TrialMessage.ts";
+
+/** A hand with the real solver in it that answers only when it is told to. */
+export interface HeldHand extends Hand {
+  /** Every ask it was ever sent, in order. */
+  readonly asked: TrialAsk[];
+  readonly waiting: number;
+  readonly isClosed: boolean;
+  /** Answers its oldest batch; false when there is none. */
+  answer(): boolean;
+  /** Fails at its oldest batch. */
+  fail(message: string): void;
+}
+
+export function heldHand(): HeldHand {
+  const asked: TrialAsk[] = [];
+  const batches: { readonly asks: readonly TrialAsk[]; readonly done: (reply: BatchReply) => void }[] = [];
+  let isClosed = false;
+  return {
+    asked,
+    get waiting() {
+      return batches.length;
+    },
+    get isClosed() {
+      return isClosed;
+    },
+    ask(asks, done) {
+      asked.push(...asks);
+      batches.push({ asks, done });
+    },
+    close() {
+      isClosed = true;
+    },
+    answer() {
+      const next = batches.shift();
+      if (!next) return false;
+      next.done({ batch: 0, results: next.asks.map((ask) => arraySample(ask)), spent_ms: 10 * next.asks.length });
+      return true;
+    },
+    fail(message) {
+      batches.shift()?.done({ batch: 0, thrown: message });
+    },
+  };
+}
