@@ -63,7 +63,7 @@ export function BenchRoom({ makeWorker, onClose }: Props) {
           Close
         </Button>
       </header>
-      {part === "sheets" && <SheetsSection expected={expected} />}
+      {part === "sheets" && <SheetsSection allowance={allowance} expected={expected} />}
       {part === "measuring" && <MeasuringSection allowance={allowance} expected={expected} />}
       {part === "correction" && <RefitSection makeWorker={makeWorker} />}
       {part === "log" && <LogSection />}

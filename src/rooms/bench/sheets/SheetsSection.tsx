@@ -1,17 +1,24 @@
 import { type ReactNode, useState } from "react";
-import type { ExpectedSheet } from "../../../../engine/index.ts";
+import type { BenchAllowance, ExpectedSheet } from "../../../../engine/index.ts";
 import { usePlan } from "../../../store/usePlan.ts";
 import { useSettings } from "../../../store/useSettings.ts";
 import { Button } from "../../../ui/Button.tsx";
 import { Switch } from "../../../ui/Switch.tsx";
 import { Progress } from "../../feed/Progress.tsx";
 import type { Stages } from "../../feed/useStages.ts";
+import { AllowanceFields } from "../measuring/AllowanceFields.tsx";
+import { benchOf } from "../useBenchEdit.ts";
 import { CautionSheet } from "./CautionSheet.tsx";
+import { CutListSheet } from "./CutListSheet.tsx";
 import { LogSheet } from "./LogSheet.tsx";
+import { MaterialsSheet } from "./MaterialsSheet.tsx";
 import { MeasuringSheet } from "./MeasuringSheet.tsx";
 import { OnAirSheet } from "./OnAirSheet.tsx";
 import { Paper } from "./Paper.tsx";
 import { type PaperSize, paperSizes } from "./PaperSize.ts";
+import { RadialSheet } from "./RadialSheet.tsx";
+import { SiteFields } from "./SiteFields.tsx";
+import { StakeOutSheet } from "./StakeOutSheet.tsx";
 
 interface Sheet {
   readonly id: string;
@@ -21,15 +28,44 @@ interface Sheet {
   readonly page: ReactNode | null;
 }
 
+interface Props {
+  readonly allowance: BenchAllowance;
+  readonly expected: Stages<ExpectedSheet>;
+}
+
 /** Paper for the garden: each sheet can be looked at, and those that are ticked are printed with one press. */
-export function SheetsSection({ expected }: { readonly expected: Stages<ExpectedSheet> }) {
+export function SheetsSection({ allowance, expected }: Props) {
   const plan = usePlan((s) => s.plan);
   const units = useSettings((s) => s.units);
   const [size, setSize] = useState<PaperSize>(units === "imperial" ? "letter" : "a4");
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set(["on-air", "log"]));
-  const [shownId, setShownId] = useState("measuring");
+  const [shownId, setShownId] = useState("stakes");
   const { result, model } = expected;
   const sheets: readonly Sheet[] = [
+    {
+      id: "stakes",
+      name: "Stake-out",
+      what: "sketch to scale, distances, bearings",
+      page: <StakeOutSheet plan={plan} units={units} />,
+    },
+    {
+      id: "cuts",
+      name: "Cut list",
+      what: "what to cut, long first",
+      page: <CutListSheet plan={plan} units={units} allowance={allowance} />,
+    },
+    {
+      id: "radials",
+      name: "Radials",
+      what: "each by bearing and length",
+      page: <RadialSheet plan={plan} units={units} />,
+    },
+    {
+      id: "materials",
+      name: "Materials",
+      what: "what to have at hand",
+      page: <MaterialsSheet plan={plan} units={units} allowance={allowance} />,
+    },
     {
       id: "measuring",
       name: "Measuring sheet",
@@ -96,10 +132,20 @@ export function SheetsSection({ expected }: { readonly expected: Stages<Expected
           prints the same sheets while this part is open.
         </p>
       </div>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard */}
-      <section className="bn-preview" tabIndex={0} aria-label={`Sheet as it is printed: ${shown.name}`}>
-        {shown.page ?? <p className="fr-waiting">This sheet waits for the engine.</p>}
-      </section>
+      <div className="bn-paper-side">
+        {shown.id === "stakes" && <SiteFields />}
+        {shown.id === "cuts" && (
+          <AllowanceFields
+            allowance={allowance}
+            isStated={benchOf(plan).allowance !== undefined}
+            hasReflector={plan.elements.length > 1}
+          />
+        )}
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard */}
+        <section className="bn-preview" tabIndex={0} aria-label={`Sheet as it is printed: ${shown.name}`}>
+          {shown.page ?? <p className="fr-waiting">This sheet waits for the engine.</p>}
+        </section>
+      </div>
       <Paper size={size}>
         {printed.map((one) => (
           <SheetSlot key={one.id}>{one.page}</SheetSlot>
