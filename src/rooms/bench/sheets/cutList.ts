@@ -77,19 +77,25 @@ export function cutList(plan: SavedPlan, allowance: BenchAllowance): readonly Cu
         : []),
     ];
   });
+  // The engine lays these joint by joint; they are cut as one wire each.
   const joining = (["bus", "bond"] as const).flatMap((kind) =>
-    grouped(laid.filter((wire) => wire.kind === kind).map(lengthOf)).map(
-      ({ length_m, count }): CutPiece => ({
-        part: kind === "bus" ? "bus between the fields" : "bond from base to base",
-        count,
-        conductor: "bare wire",
-        diameter_mm: plan.elements[0]!.radials.diameter_mm,
-        acts_m: length_m,
-        finished_m: length_m,
-        cut_m: length_m,
-        isRadial: true,
-      }),
-    ),
+    plan.elements.flatMap((_, i): CutPiece[] => {
+      const lengths = laid.filter((wire) => wire.kind === kind && wire.element === i).map(lengthOf);
+      const length_m = lengths.reduce((sum, one) => sum + one, 0);
+      if (lengths.length === 0) return [];
+      return [
+        {
+          part: kind === "bus" ? "bus between the fields" : "bond from base to base",
+          count: 1,
+          conductor: "bare wire",
+          diameter_mm: plan.elements[i]!.radials.diameter_mm,
+          acts_m: length_m,
+          finished_m: length_m,
+          cut_m: length_m,
+          isRadial: true,
+        },
+      ];
+    }),
   );
   return [...pieces, ...joining];
 }
