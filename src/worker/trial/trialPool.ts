@@ -110,7 +110,11 @@ export function trialPool(
       if (!leader) return;
       leader.postMessage({ lead: "stop" }, []);
       patience = restarted(patience, dismissHands, patience_ms);
-      leaderPatience = restarted(leaderPatience, end, leaderPatience_ms);
+      const giveUpLeader = () => {
+        end();
+        onReport({ run: 0, kind: "stopped", busy: 0 });
+      };
+      leaderPatience = restarted(leaderPatience, giveUpLeader, leaderPatience_ms);
     },
     end,
     get alive() {
