@@ -29,7 +29,7 @@ const part = (page: Page, name: string) => room(page).getByRole("radio", { name,
 const openPart = (page: Page, name: string) => part(page, name).check({ force: true });
 const field = (page: Page, name: string) => room(page).getByRole("textbox", { name, exact: true }).first();
 const press = (page: Page, name: string | RegExp) => room(page).getByRole("button", { name }).click();
-const partNames = ["Sheets", "Measuring", "Correction", "Log", "Files"];
+const partNames = ["Sheets", "Measuring", "Correction", "Log", "On air", "Files"];
 
 /** Waits until the full answer stands in the part that is open. */
 const solved = (page: Page, what: string) =>

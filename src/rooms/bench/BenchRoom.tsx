@@ -9,19 +9,21 @@ import { FilesSection } from "./files/FilesSection.tsx";
 import { LogSection } from "./log/LogSection.tsx";
 import { MeasuringSection } from "./measuring/MeasuringSection.tsx";
 import { useExpected } from "./measuring/useExpected.ts";
+import { OnAirSection } from "./onair/OnAirSection.tsx";
 import { RefitSection } from "./refit/RefitSection.tsx";
 import { SheetsSection } from "./sheets/SheetsSection.tsx";
 import { benchOf } from "./useBenchEdit.ts";
 import "../feed/FeedRoom.css";
 import "./BenchRoom.css";
 
-type Part = "sheets" | "measuring" | "correction" | "log" | "files";
+type Part = "sheets" | "measuring" | "correction" | "log" | "on-air" | "files";
 
 const partNames: readonly { readonly value: Part; readonly label: string }[] = [
   { value: "sheets", label: "Sheets" },
   { value: "measuring", label: "Measuring" },
   { value: "correction", label: "Correction" },
   { value: "log", label: "Log" },
+  { value: "on-air", label: "On air" },
   { value: "files", label: "Files" },
 ];
 
@@ -35,7 +37,7 @@ export function BenchRoom({ makeWorker, onClose }: Props) {
   const room = useRef<HTMLElement>(null);
   const [part, setPart] = useState<Part>("sheets");
   const allowance = usePlan((s) => benchOf(s.plan).allowance ?? defaultAllowance);
-  const expected = useExpected(makeWorker, allowance, part !== "correction" && part !== "log");
+  const expected = useExpected(makeWorker, allowance, part === "sheets" || part === "measuring" || part === "files");
   useEffect(() => {
     room.current?.focus({ preventScroll: true });
     room.current?.scrollIntoView?.({ block: "start" });
@@ -67,6 +69,7 @@ export function BenchRoom({ makeWorker, onClose }: Props) {
       {part === "measuring" && <MeasuringSection allowance={allowance} expected={expected} />}
       {part === "correction" && <RefitSection makeWorker={makeWorker} />}
       {part === "log" && <LogSection />}
+      {part === "on-air" && <OnAirSection />}
       {part === "files" && <FilesSection expected={expected} />}
     </section>
   );
