@@ -103,7 +103,7 @@ describe("paper and readings", { timeout: 300_000 }, () => {
         ["Letter", "0 0 612 792"],
       ] as const) {
         await room(page).getByRole("radio", { name: paper }).check({ force: true });
-        expect(await printed(page), `${units}, ${paper}`).toEqual({ pages: count, boxes: [box] });
+        expect({ units, paper, ...(await printed(page)) }).toEqual({ units, paper, pages: count, boxes: [box] });
       }
     }
     await page.emulateMedia({ media: "print" });

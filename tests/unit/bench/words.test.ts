@@ -36,7 +36,7 @@ describe("words for whatever the engine asks for", () => {
     expect(sheet.steps.length).toBeGreaterThan(10);
     for (const step of sheet.steps) {
       expect(stepWords[step.kind].todo.length).toBeGreaterThan(0);
-      for (const rule of step.advice) expect(adviceWords(rule), rule.code).toMatch(/^[^–]*[.?]/);
+      for (const rule of step.advice) expect(`${rule.code}: ${adviceWords(rule)}`).toMatch(/: [^–]{20,}[.?]/);
     }
   });
   test("a code without words says nothing rather than its name", () => {

@@ -12,6 +12,8 @@ import { freshId } from "../freshId.ts";
 import { timeNow, today } from "../today.ts";
 import { benchOf, useBenchEdit } from "../useBenchEdit.ts";
 import { EntryFields } from "./EntryFields.tsx";
+import { LogFile } from "./LogFile.tsx";
+import { Seasons } from "./Seasons.tsx";
 
 const none: readonly LogEntry[] = [];
 
@@ -68,6 +70,7 @@ export function LogSection() {
             Add an entry
           </Button>
         </div>
+        <LogFile log={log} />
       </div>
       {open && (
         <EntryFields
@@ -120,6 +123,7 @@ export function LogSection() {
           ])}
         />
       )}
+      <Seasons log={log} nameOf={nameOf} />
     </div>
   );
 }

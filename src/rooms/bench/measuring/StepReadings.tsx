@@ -8,10 +8,10 @@ import {
   type Problem,
   readTouchstone,
 } from "../../../../engine/index.ts";
-import { Button } from "../../../ui/Button.tsx";
 import { say } from "../../../ui/say.ts";
 import { bounds } from "../bounds.ts";
 import { freshId } from "../freshId.ts";
+import { RefusedFile } from "../RefusedFile.tsx";
 import { today } from "../today.ts";
 import { useBenchEdit } from "../useBenchEdit.ts";
 import { FileTaker } from "./FileTaker.tsx";
@@ -96,20 +96,7 @@ export function StepReadings({ step, sheet, readings, all, lead }: Props) {
         onText={onText}
         onUnreadable={(name) => say(`${name} could not be read from the disk.`, { isTrouble: true })}
       />
-      {refused && (
-        <div className="fr-problem" role="alert">
-          <p>{refused.name} was not taken; nothing has changed.</p>
-          <ul>
-            {refused.problems.slice(0, 8).map((problem) => (
-              <li key={`${problem.where} ${problem.message}`}>{problem.message}</li>
-            ))}
-          </ul>
-          {refused.problems.length > 8 && <p>And {refused.problems.length - 8} more.</p>}
-          <Button look="quiet" onClick={() => setRefused(null)}>
-            Dismiss
-          </Button>
-        </div>
-      )}
+      {refused && <RefusedFile {...refused} onDismiss={() => setRefused(null)} />}
     </section>
   );
 }

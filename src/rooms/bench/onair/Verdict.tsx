@@ -31,7 +31,9 @@ function headline(found: PairStatistics): string {
       return `${size} ${median_dB > 0 ? "louder forward" : "louder reversed"}, give or take ${figure(2 * error_dB!, 1)} dB`;
     case "no-difference":
       return "Not proven: no difference that stands out of the fading";
-    default:
+    case "few":
+    case "wide":
+    case "nothing":
       return "Not proven";
   }
 }
