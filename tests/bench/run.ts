@@ -1,6 +1,7 @@
 import { cpus } from "node:os";
 import { type BenchRow, isMet } from "./BenchRow.ts";
 import { browserRows } from "./browserRows.ts";
+import { browserTrialRows } from "./browserTrialRows.ts";
 import { fullWaveRows } from "./fullWaveRows.ts";
 import { linalgRows } from "./linalgRows.ts";
 import { planRows } from "./planRows.ts";
@@ -14,6 +15,7 @@ const groups: readonly { name: string; rows(): readonly BenchRow[] | Promise<rea
   { name: "preview", rows: planRows },
   { name: "full-wave", rows: fullWaveRows },
   { name: "browser", rows: browserRows },
+  { name: "trials in the browser", rows: browserTrialRows },
 ];
 
 const format = (value: number, unit: BenchRow["unit"]) => `${value.toPrecision(3)} ${unit}`;
