@@ -18,6 +18,8 @@ export interface ArrayChart {
 export interface ChartBox {
   readonly axes: readonly {
     readonly piece: AxisPiece;
+    /** How many. */
+    readonly nodes: number;
     /** How its nodes weigh at a place (`axisWeights`). */
     readonly weightsAt: (t: number) => Float64Array;
   }[];
@@ -88,7 +90,7 @@ function contracted({ axes }: ChartBox, axis: number, value: number, values: Flo
 }
 
 function picked({ axes, values, impedances }: ChartBox, fields: readonly number[]): ChartBox {
-  const nodes = axes.reduce((count, axis) => count * axis.weightsAt(0).length, 1);
+  const nodes = axes.reduce((count, axis) => count * axis.nodes, 1);
   const [from, to] = [values.length / nodes, impedances + fields.length];
   const out = new Float64Array(nodes * to);
   for (let n = 0; n < nodes; n++) {

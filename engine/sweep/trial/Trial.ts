@@ -7,6 +7,11 @@ export interface TrialAsk {
   readonly plan: Plan;
   readonly frequency_MHz: number;
   readonly directions: Directions;
+  /**
+   * How many segments the upright of each element is cut into, in plan order (`uprightCuts`): the same all over a chart,
+   * which would step wherever they do. Absent: as many as the plan would get by itself.
+   */
+  readonly uprightSegments?: readonly number[];
 }
 
 /** What an ask was answered with; undefined while it was not. */

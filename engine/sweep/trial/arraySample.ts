@@ -1,6 +1,6 @@
 import { segmentCurrents } from "../../basis/segmentCurrents.ts";
 import { ETA0_ohm } from "../../constants.ts";
-import type { WireProblem } from "../../contract.ts";
+import type { Plan, WireProblem } from "../../contract.ts";
 import { farGround } from "../../fields/farGround.ts";
 import { makeFarField } from "../../fields/makeFarField.ts";
 import { invert } from "../../linalg/invert.ts";
@@ -43,12 +43,17 @@ export interface ArraySample {
  *
  * Problems: those of the plan, of its wires, and a direction under the horizon of a ground.
  */
-export function arraySample({ plan: candidate, frequency_MHz, directions }: TrialAsk): Result<ArraySample> {
+export function arraySample({
+  plan: candidate,
+  frequency_MHz,
+  directions,
+  uprightSegments,
+}: TrialAsk): Result<ArraySample> {
   const plan = checkPlan({ ...candidate, frequency_MHz });
   if (!plan.ok) return plan;
   const laid = wiresFromPlan(plan.value, candidate.frequency_MHz);
   if (!laid.ok) return laid;
-  const { problem } = laid.value;
+  const problem = cut(laid.value.problem, plan.value, uprightSegments);
   const problems = checkWires(problem);
   if (problems.length > 0) return failed(...problems);
 
@@ -65,6 +70,18 @@ export function arraySample({ plan: candidate, frequency_MHz, directions }: Tria
     fields: fieldsOf(problem, states, opened, directions),
     notes: [...laid.value.notes, ...notes, ...meshNotes(problem.wires, states)],
   });
+}
+
+/** The problem with its uprights cut as asked. @throws RangeError when that is not one number an element */
+function cut(problem: WireProblem, { elements }: Plan, uprightSegments: readonly number[] | undefined): WireProblem {
+  if (!uprightSegments) return problem;
+  if (uprightSegments.length !== elements.length)
+    throw new RangeError(`arraySample: segments of ${uprightSegments.length} uprights for ${elements.length} elements`);
+  const wires = problem.wires.map((wire) => {
+    const upright = elements.findIndex(({ id }) => id === wire.id);
+    return upright < 0 ? wire : { ...wire, segments: uprightSegments[upright]! };
+  });
+  return { ...problem, wires };
 }
 
 /** Z [ohm], and P columns of coefficients for 1 A into one base, the others open. */

@@ -9,8 +9,10 @@ import { curvesOf } from "./curvesOf.ts";
 import { directionsOf } from "./directionsOf.ts";
 import { figuresReader } from "./figuresReader.ts";
 import { isPreview } from "./isPreview.ts";
+import { lastOf } from "./lastOf.ts";
 import { rangeValues } from "./rangeValues.ts";
 import type { Trial } from "./Trial.ts";
+import { uprightCuts } from "./uprightCuts.ts";
 import { zerosBetween } from "./zerosBetween.ts";
 
 export const usuallyGood = { swr: 2, frontToBack_dB: 6, forwardWithin_dB: 0.5 } as const;
@@ -33,13 +35,19 @@ export function bandTrial(request: BandTrialRequest): Result<Trial<BandTrialPict
   const frequency_MHz = rangeValues(request.frequency_MHz);
   const directions = directionsOf(request.look);
   const read = figuresReader(request.look, directions);
+  const uprightSegments = uprightCuts(plan);
   const chartRequest = {
     axes: [{ from: frequency_MHz[0]!, to: frequency_MHz.at(-1)! }],
-    askAt: ([f]: readonly number[]) => ({ plan, frequency_MHz: f!, directions }),
+    askAt: ([f]: readonly number[]) => ({
+      plan,
+      frequency_MHz: f!,
+      directions,
+      ...(uprightSegments && { uprightSegments }),
+    }),
     describe: ([f]: readonly number[]) => `${f!.toFixed(3)} MHz`,
   };
 
-  const drawn = (chart: ArrayChart): Pick<BandTrialPicture, "figures" | "stretches" | "reversals_MHz"> => {
+  const drawn = lastOf((chart: ArrayChart): Pick<BandTrialPicture, "figures" | "stretches" | "reversals_MHz"> => {
     const at = (f: number) => read(plan.elements, chart.sampleAt([f]));
     const figures = frequency_MHz.map(at);
     const best_dBi = Math.max(...figures.map((one) => one.forward_dBi));
@@ -60,7 +68,7 @@ export function bandTrial(request: BandTrialRequest): Result<Trial<BandTrialPict
       },
       reversals_MHz: zerosBetween(frequency_MHz, (f) => at(f).frontToBack_dB, ALIKE_dB).map((zero) => zero.at),
     };
-  };
+  });
 
   return ok((known) => {
     const step = chartStep(chartRequest, known);

@@ -11,12 +11,14 @@ import type { Figures } from "./Figures.ts";
 import { figuresReader } from "./figuresReader.ts";
 import { indexOfMost } from "./indexOfMost.ts";
 import { isPreview } from "./isPreview.ts";
+import { lastOf } from "./lastOf.ts";
 import type { MapMark, MapPicture } from "./MapPicture.ts";
 import type { MapRequest } from "./MapRequest.ts";
 import { pairAt } from "./pairAt.ts";
 import { rangeValues } from "./rangeValues.ts";
 import { spacingBreaks } from "./spacingBreaks.ts";
 import type { Trial } from "./Trial.ts";
+import { uprightCuts } from "./uprightCuts.ts";
 
 /**
  * The figures over spacing and the reflector's length, read from a chart of the port matrix and fields (`chartStep`, which
@@ -35,6 +37,7 @@ export function mapTrial(request: MapRequest): Result<Trial<MapPicture>> {
   const [from, to] = [spacing_m[0]!, spacing_m.at(-1)!];
   const directions = directionsOf(request.look);
   const read = figuresReader(request.look, directions);
+  const uprightSegments = uprightCuts(plan);
   const chartRequest = {
     axes: [
       { from, to, breaks: spacingBreaks(plan, from, to) },
@@ -44,12 +47,13 @@ export function mapTrial(request: MapRequest): Result<Trial<MapPicture>> {
       plan: pairAt(plan, { spacing_m: spacing_m!, reflectorHeight_m: reflectorHeight_m! }),
       frequency_MHz: plan.frequency_MHz,
       directions,
+      ...(uprightSegments && { uprightSegments }),
     }),
     describe: ([spacing, length]: readonly number[]) =>
       `spacing ${spacing!.toFixed(2)} m, reflector ${length!.toFixed(2)} m`,
   };
 
-  const drawn = (chart: ArrayChart): Pick<MapPicture, "figures" | "best"> => {
+  const drawn = lastOf((chart: ArrayChart): Pick<MapPicture, "figures" | "best"> => {
     const figures = new Array<Figures>(spacing_m.length * reflectorHeight_m.length);
     spacing_m.forEach((spacing, s) => {
       const column = chart.fix(spacing);
@@ -78,7 +82,7 @@ export function mapTrial(request: MapRequest): Result<Trial<MapPicture>> {
         swr: mark(curves.swr50, -1),
       },
     };
-  };
+  });
 
   return ok((known) => {
     const step = chartStep(chartRequest, known);

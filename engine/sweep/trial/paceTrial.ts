@@ -15,6 +15,7 @@ import { fieldPlaces } from "./fieldPlaces.ts";
 import { figuresReader } from "./figuresReader.ts";
 import { indexOfMost } from "./indexOfMost.ts";
 import { isPreview } from "./isPreview.ts";
+import { lastOf } from "./lastOf.ts";
 import type { PacePicture } from "./PacePicture.ts";
 import type { PaceRequest } from "./PaceRequest.ts";
 import { pairAt } from "./pairAt.ts";
@@ -22,6 +23,7 @@ import { rangeValues } from "./rangeValues.ts";
 import { type Retuned, retuned } from "./retuned.ts";
 import { spacingBreaks } from "./spacingBreaks.ts";
 import type { Trial } from "./Trial.ts";
+import { uprightCuts } from "./uprightCuts.ts";
 
 /** How far lengths may move, in parts of what they are. Coupling moves the driven's resonance by a few per cent. */
 const REFLECTOR_PART = 0.08;
@@ -54,6 +56,7 @@ export function paceTrial(request: PaceRequest): Result<Trial<PacePicture>> {
   const drivenRange = lengthsAround(driven.height_m, DRIVEN_PART, wavelength);
   const reflectorRange = lengthsAround(reflector.height_m, REFLECTOR_PART, wavelength);
   const walk = { from, to, breaks: spacingBreaks(plan, from, to) };
+  const uprightSegments = uprightCuts(plan);
   const chartRequest = {
     axes: isRetuned ? [walk, drivenRange, reflectorRange] : [walk],
     askAt: ([spacing, drivenHeight, reflectorHeight]: readonly number[]) => ({
@@ -64,11 +67,12 @@ export function paceTrial(request: PaceRequest): Result<Trial<PacePicture>> {
       }),
       frequency_MHz: plan.frequency_MHz,
       directions,
+      ...(uprightSegments && { uprightSegments }),
     }),
     describe: ([spacing]: readonly number[]) => `spacing ${spacing!.toFixed(2)} m`,
   };
 
-  const drawn = (chart: ArrayChart) => {
+  const drawn = lastOf((chart: ArrayChart) => {
     const tuned: Retuned[] = [];
     const figures = spacing_m.map((spacing): Figures => {
       if (!isRetuned) return read(plan.elements, chart.sampleAt([spacing]));
@@ -89,7 +93,7 @@ export function paceTrial(request: PaceRequest): Result<Trial<PacePicture>> {
         forward: indexOfMost(curves.forward_dBi),
       },
     };
-  };
+  });
 
   return ok((known) => {
     const step = chartStep(chartRequest, known);

@@ -2,6 +2,7 @@ import type { Plan } from "../../contract.ts";
 import { footing } from "../../wires/footing.ts";
 import { layRadials } from "../../wires/layRadials.ts";
 import { radialHeights } from "../../wires/radialHeights.ts";
+import { isPreview } from "./isPreview.ts";
 import { pairAt } from "./pairAt.ts";
 
 /** Spacings looked at for a change; ones that come back within a step go unseen. */
@@ -16,10 +17,10 @@ const MOST = 6;
 /**
  * Spacings [m] at which the solve of a pair jumps or bends, each as the last one before and the first after: where radials
  * that are wires begin to cross another element's, and the later ones lie higher; where another radial meets the line
- * midway and ends there.
+ * midway and ends there; in the preview, where the circles of radials part.
  */
 export function spacingBreaks(plan: Plan, from_m: number, to_m: number): readonly (readonly [number, number])[] {
-  if (!plan.elements.some((element) => footing(plan, element) === "wires")) return [];
+  if (plan.elements.every((element) => footing(plan, element) === "ground plane")) return [];
   const shape = (spacing_m: number) => shapeOf(pairAt(plan, { spacing_m }));
   const breaks: (readonly [number, number])[] = [];
   let low = from_m;
@@ -34,8 +35,12 @@ export function spacingBreaks(plan: Plan, from_m: number, to_m: number): readonl
   return breaks.length > MOST ? breaks.slice(-1) : breaks;
 }
 
-/** What of the radials' layout changes by steps: at which heights they lie, how many are cut short, how many wires there are. */
+/**
+ * What of the radials' layout changes by steps: at which heights they lie, how many are cut short, how many wires there are;
+ * in the preview, which circles overlap.
+ */
 function shapeOf(plan: Plan): string {
+  if (isPreview(plan)) return overlaps(plan);
   const hub_m = radialHeights(plan).height_m.map((height, i) =>
     footing(plan, plan.elements[i]!) === "wires" ? height : undefined,
   );
@@ -49,6 +54,17 @@ function shapeOf(plan: Plan): string {
   );
   const cut = lengths.filter((length, i) => length < wanted[i]! - 1e-9).length;
   return [...hub_m, cut, laid.length].join();
+}
+
+function overlaps({ elements }: Plan): string {
+  return elements
+    .flatMap((one, i) =>
+      elements.slice(0, i).map((other) => {
+        const apart = Math.hypot(one.forward_m - other.forward_m, one.left_m - other.left_m);
+        return apart < one.radials.length_m + other.radials.length_m;
+      }),
+    )
+    .join();
 }
 
 function narrow(shape: (spacing_m: number) => string, low: number, high: number, exact: number): [number, number] {

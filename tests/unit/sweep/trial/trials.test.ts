@@ -288,9 +288,10 @@ test("zeros are found between neighbours of different sign, and noise around zer
   expect(flat).toHaveLength(1);
 });
 
-test("breaks: where radials begin to cross, and where another meets the line midway; none where none are wires", () => {
+test("breaks: where radials begin to cross, where another meets the line midway, where circles part in the preview", () => {
   const [from, to] = [0.05 * wavelength, 0.5 * wavelength];
-  expect(spacingBreaks(preview, from, to)).toEqual([]);
+  expect(spacingBreaks(preview, from, to)).toHaveLength(1);
+  expect(spacingBreaks(preview, from, to)[0]![0]).toBeCloseTo(7.4, 4);
   expect(spacingBreaks(perfect, from, to)).toEqual([]);
   // Two fields of radials of 3.7 m touch at 7.4 m.
   const [[before, after] = [0, 0], ...others] = spacingBreaks(full, from, to);
