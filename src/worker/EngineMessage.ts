@@ -1,4 +1,5 @@
 import type {
+  ArraySample,
   BandReadout,
   BandRequest,
   BandSample,
@@ -12,6 +13,7 @@ import type {
   Refit,
   RefitRequest,
   Result,
+  TrialAsk,
 } from "../../engine/index.ts";
 
 /** A question to the engine: plain data, so that it can cross into a worker. */
@@ -34,7 +36,9 @@ export type EngineAsk =
   /** What a meter should show at every step of building. */
   | { readonly kind: "expected"; readonly request: ExpectedRequest }
   /** A plan mended by readings. */
-  | { readonly kind: "refit"; readonly request: RefitRequest };
+  | { readonly kind: "refit"; readonly request: RefitRequest }
+  /** Fields and impedances of all bases at one frequency, free of what is connected. */
+  | { readonly kind: "array"; readonly request: TrialAsk };
 
 /** The answers, in the order of the plans asked about. */
 export type EngineAnswer =
@@ -45,7 +49,8 @@ export type EngineAnswer =
   | { readonly kind: "fed"; readonly result: Result<FedImpedances> }
   | { readonly kind: "ends"; readonly result: Result<readonly EndVoltages[]> }
   | { readonly kind: "expected"; readonly result: Result<ExpectedSheet> }
-  | { readonly kind: "refit"; readonly result: Result<Refit> };
+  | { readonly kind: "refit"; readonly result: Result<Refit> }
+  | { readonly kind: "array"; readonly result: Result<ArraySample> };
 
 export interface EngineRequest {
   readonly id: number;

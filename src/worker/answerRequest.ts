@@ -1,4 +1,5 @@
 import {
+  arraySample,
   bandSample,
   endVoltages,
   expectedReadings,
@@ -51,6 +52,8 @@ function answer(ask: EngineAsk, onPart?: (part: number) => void): EngineAnswer {
       const trial = expectedReadings(ask.request);
       return { kind: "expected", result: trial.ok ? driveInPlace(trial.value, onPart) : trial };
     }
+    case "array":
+      return { kind: "array", result: arraySample(ask.request) };
     case "refit": {
       const trial = refitReadings(ask.request);
       return { kind: "refit", result: trial.ok ? driveInPlace(trial.value, onPart) : trial };

@@ -1,24 +1,18 @@
 import { type ExpectedSheet, predictionFile } from "../../../../engine/index.ts";
 import { usePlan } from "../../../store/usePlan.ts";
 import { stateWords } from "../../../text/benchWords.ts";
-import { fileName } from "../../../text/fileName.ts";
 import { stepWords } from "../../../text/stepWords.ts";
 import { savePlan } from "../../../topbar/planActions.ts";
 import { Button } from "../../../ui/Button.tsx";
-import { download } from "../../../ui/download.ts";
 import { Icon } from "../../../ui/Icon.tsx";
 import { say } from "../../../ui/say.ts";
 import { Progress } from "../../feed/Progress.tsx";
 import { SourceWords } from "../../feed/SourceWords.tsx";
 import type { Stages } from "../../feed/useStages.ts";
 import { today } from "../today.ts";
-
-/** Hands a text out as a file named after the plan; trouble is said. */
-function save(title: string, ending: string, text: string, type: string): void {
-  const name = fileName(title, ending);
-  download(name, text, type);
-  say(`Saved as ${name}.`);
-}
+import { AnswerFiles } from "./AnswerFiles.tsx";
+import { SiteFiles } from "./SiteFiles.tsx";
+import { saveAs } from "./saveAs.ts";
 
 /** What other programs can read: predictions for an analyser’s own screen, and the plan with its readings. */
 export function FilesSection({ expected }: { readonly expected: Stages<ExpectedSheet> }) {
@@ -43,7 +37,7 @@ export function FilesSection({ expected }: { readonly expected: Stages<ExpectedS
       today(),
     );
     if (!file.ok) return say(file.problems[0]!.message, { isTrouble: true });
-    save(`${title} step ${step.number} ${stateWords[step.state!]}`, ".s1p", file.value, "text/plain");
+    saveAs(`${title} step ${step.number} ${stateWords[step.state!]}`, ".s1p", file.value, "text/plain");
   };
   return (
     <div className="bn-part">
@@ -69,6 +63,8 @@ export function FilesSection({ expected }: { readonly expected: Stages<ExpectedS
           </>
         )}
       </section>
+      <AnswerFiles />
+      <SiteFiles />
       <section className="bn-said" aria-label="The plan">
         <h3>The plan itself</h3>
         <p>Readings, log, pairs and correction are in it. A plain text that opens here again, on any machine.</p>

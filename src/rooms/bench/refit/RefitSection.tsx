@@ -17,6 +17,7 @@ import { elementName } from "../../yard/elementName.ts";
 import { shortLength } from "../measuring/cutWords.ts";
 import { benchOf, withBench } from "../useBenchEdit.ts";
 import { asCutPlan } from "./asCut.ts";
+import { CurrentSection } from "./CurrentSection.tsx";
 import { useRefit } from "./useRefit.ts";
 
 /** What the readings say the antenna is, beside what was planned; and the plan corrected by them. */
@@ -120,6 +121,7 @@ export function RefitSection({ makeWorker }: { readonly makeWorker: MakeWorker }
           </p>
         </>
       )}
+      <CurrentSection makeWorker={makeWorker} />
     </div>
   );
 }
