@@ -87,6 +87,17 @@ describe("a trial led over several hands", () => {
     for (const key of keysOf([hands[0]!])) expect(others.has(key)).toBe(true);
   });
 
+  test("when the only hand is lost, what it was at waits for the next one", () => {
+    const { reports, leader, hands } = setUp(1);
+    leader.run(1, walk);
+    leader.loseHand(0);
+    const late = heldHand();
+    leader.addHand(1, late);
+    answerAll([late]);
+    expect(keysOf([late])).toEqual(expect.arrayContaining(keysOf(hands)));
+    expect(pictureOf(last(reports))).toEqual(alone(walk));
+  });
+
   test("a newer trial takes the place of the one that runs, and shares what is known", () => {
     const { reports, leader, hands } = setUp();
     leader.run(1, walk);
