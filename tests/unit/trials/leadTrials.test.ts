@@ -129,11 +129,15 @@ describe("a trial led over several hands", () => {
   });
 });
 
-test("no hand is asked to solve a plan in two frequencies' tables at once", () => {
-  const { leader, hands } = setUp();
+test("a batch takes one soil's tables at one frequency, however many wait", () => {
+  const { reports, leader, hands } = setUp();
   const soil = { kind: "soil", relativePermittivity: 13, conductivity_SPerM: 0.005 } as const;
-  const plan = { ...quickPlan, ground: soil, soilModel: "full-wave" as const };
+  const elements = quickPlan.elements.map((one) => ({ ...one, radials: { ...one.radials, count: 2 } }));
+  const plan = { ...quickPlan, elements, ground: soil, soilModel: "full-wave" as const };
   leader.run(1, { kind: "band", plan, look: walk.look, frequency_MHz: { from: 10, to: 10.3, points: 5 } });
-  for (const hand of hands) expect(new Set(hand.asked.map((ask) => ask.frequency_MHz)).size).toBe(1);
-  expect(hands[0]!.asked[0]!.frequency_MHz).not.toBe(hands[1]!.asked[0]!.frequency_MHz);
+  answerAll(hands);
+  expect(last(reports).kind).toBe("done");
+  const batches = hands.flatMap((hand) => hand.batches);
+  expect(batches.length).toBeGreaterThan(3);
+  for (const batch of batches) expect(new Set(batch.map((ask) => ask.frequency_MHz)).size).toBe(1);
 });

@@ -14,7 +14,7 @@ const full = (frequency_MHz: number, title = ""): TrialAsk => ({
 const hand = (...asks: readonly TrialAsk[]) => ({ tables: new Set(asks.map(tablesKey)) });
 
 test("a hand goes on with the tables it has, before those nobody has", () => {
-  const waiting = [full(7), full(7.1), full(7.1), full(7.2)];
+  const waiting = [full(7.2), full(7.1), full(7.1), full(7)];
   expect(spreadAsks(waiting, hand(full(7.1)), [hand(full(7))], 9)).toEqual([waiting[1], waiting[2]]);
 });
 

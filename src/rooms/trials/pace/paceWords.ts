@@ -25,6 +25,7 @@ export function paceWords(picture: PacePicture, lengths: Lengths): string[] {
   words.push(`Loudest ahead at ${at(best.forward)}: ${dB(figures.forward_dBi, best.forward)} dBi.`);
   if (atLimit) {
     words.push(
+      "At each step both are cut anew, so the curves are of other lengths than the plan’s; moving the marker cuts them so.",
       `Recut at the quietest spacing: driven ${lengths.near(drivenHeight_m[quiet]!)}, reflector ${lengths.near(reflectorHeight_m[quiet]!)}.`,
     );
     if (atLimit.length > 0)
