@@ -31,7 +31,7 @@ const keysOf = (hands: readonly HeldHand[]) => hands.flatMap((hand) => hand.aske
 /** What one engine, alone and in order, makes of the request. */
 const alone = (request: TrialRequest) => okValue(driveTrial(okValue(trialOf(request))));
 
-describe("a trial led over several hands", () => {
+describe("a trial led over several hands", { timeout: 60_000 }, () => {
   test("is shared among them, no solve is asked for twice, and comes out as from one alone", () => {
     const { reports, leader, hands } = setUp();
     leader.run(7, walk);
@@ -129,7 +129,7 @@ describe("a trial led over several hands", () => {
   });
 });
 
-test("a batch takes one soil's tables at one frequency, however many wait", () => {
+test("a batch takes one soil's tables at one frequency, however many wait", { timeout: 60_000 }, () => {
   const { reports, leader, hands } = setUp();
   const soil = { kind: "soil", relativePermittivity: 13, conductivity_SPerM: 0.005 } as const;
   const elements = quickPlan.elements.map((one) => ({ ...one, radials: { ...one.radials, count: 2 } }));
