@@ -18,11 +18,11 @@ const solved = (count: number, gains: readonly number[]): RadialLaying[] =>
 /** λ = 16 m: lengths from 0.8 to 8 m. Even steps in log(length): the top of the parabola through 0, 1, 0 is its middle. */
 test("the full length, and the top before it; best first", () => {
   const laid = [...solved(4, [-1, 0, 1, 0]), ...solved(8, [-1, 0, 0.5, 0.7])];
-  expect(guessOver(laid, 32, 16)).toEqual([
-    { count: 4, length_m: 4, forward_dBi: 1 },
-    { count: 8, length_m: 4, forward_dBi: 0.5 },
-    { count: 4, length_m: 8, forward_dBi: 0 },
-  ]);
+  const guesses = guessOver(laid, 32, 16);
+  expect(guesses.map(({ count }) => count)).toEqual([4, 8, 4]);
+  // Cut to the centimetre below: rounding may take one off.
+  for (const [i, length_m] of [4, 4, 8].entries()) expect(length_m - guesses[i]!.length_m).toBeLessThan(0.0101);
+  for (const [i, gain] of [1, 0.5, 0].entries()) expect(guesses[i]!.forward_dBi).toBeCloseTo(gain, 9);
 });
 
 test("no top that the wire does not reach, no count it does not suffice for", () => {
