@@ -30,6 +30,8 @@ const KNEE_dBPer10m = 0.1;
 const MOST_RADIALS = 60;
 /** Less than this is not worth cutting for. */
 const WORTH_dB = 0.1;
+/** Beyond this an upright is not in tune with its radials. */
+const UNTUNED_SWR = 2;
 /** Guesses that are solved for each length of wire, and for each element of a split. */
 const TRIED = 2;
 
@@ -38,7 +40,8 @@ const TRIED = 2;
  *
  * For each height: equal fields of many counts and lengths are solved, then those that these make look best for each length of
  * wire, then splits made of what is best for each element's share. Every figure shown is a solve of that very plan; the curve is
- * the best of all solved that the wire suffices for, so it never falls.
+ * the best of all solved that the wire suffices for, so it never falls. Uprights stay as they are cut: radials that detune them,
+ * raised ones most of all, are told with what that costs, and a note says so.
  *
  * Problems: see `checkRadialsRequest`; those of the solves when none succeeds.
  */
@@ -292,5 +295,12 @@ function notesOn({ heights_m }: RadialsRequest, heights: readonly number[], budg
       message: `A best laying has only ${Math.min(...few)} radials; with fewer than ${FEW_RADIALS} much depends on how close to the soil they come to lie.`,
       measured: Math.min(...few),
     });
+  for (const { height_m, best } of budgets)
+    if (best.swr50 > UNTUNED_SWR)
+      notes.push({
+        code: "wants-retrimming",
+        message: `With the best laying at ${height_m} m the SWR is ${best.swr50.toFixed(1)}: the uprights are as in the plan and want retrimming, after which gain and front to back are others.`,
+        measured: best.swr50,
+      });
   return notes;
 }

@@ -148,6 +148,14 @@ describe("a reel of wire, quick model", () => {
     expect(both.notes.map(({ code }) => code)).toContain("height-left-out");
   });
 
+  test("uprights that the radials leave out of tune are named", () => {
+    const short = trialPair({ ground: average, radials: 16, driven_m: 6.2 });
+    const { notes, best } = run(asking(short));
+    expect(best.swr50).toBeGreaterThan(2);
+    expect(notes.find(({ code }) => code === "wants-retrimming")?.measured).toBe(best.swr50);
+    expect(picture.notes.map(({ code }) => code)).not.toContain("wants-retrimming");
+  });
+
   test("one vertical: nothing to split, no front to back", () => {
     const alone = run(asking({ ...quick, elements: quick.elements.slice(0, 1) }, { wire_m: 40 }));
     expect(alone.heights[0]!.splits.map(({ firstPart }) => firstPart)).toEqual([1]);
