@@ -98,6 +98,7 @@ describe("the room of trials", { timeout: 300_000 }, () => {
       await opener(page).click();
       await tryOut(page, "Map");
       const words = ["front to back", "gain ahead", "front to worst behind", "SWR"];
+      expect(await objections(page)).toEqual([]);
       const [frontToBack, , , swr] = figuresAfter(await map(page).getAttribute("aria-label"), words);
       const headline = await parts(page).answer.textContent();
       expect(headline).toContain(frontToBack!.toFixed(1));

@@ -126,7 +126,7 @@ export const MapChart = memo(function MapChart(p: Props) {
     <div className="mc">
       <ChartFrame
         title={`${about.label} over spacing and reflector length`}
-        note={`${about.unit === "" ? "to 50 Ω" : about.unit}, one line each ${levelStep(levels)}`}
+        note={`${about.unit === "" ? "to 50 Ω" : about.unit}, ${levelWords(levels)}`}
         summary={summary}
         width_px={layout.width}
         height_px={layout.height}
@@ -145,7 +145,14 @@ export const MapChart = memo(function MapChart(p: Props) {
           />
         }
         below={
-          <MapKey levels={levels} about={about} best={best} cursor={cursor ? said(cursor) : null} lengths={lengths} />
+          <MapKey
+            levels={levels}
+            about={about}
+            best={best}
+            cursor={cursor ? said(cursor) : null}
+            lengths={lengths}
+            isBounded={mostSpacing_m !== null || mostHeight_m !== null}
+          />
         }
         table={{
           caption: `${about.label}: reflector length down, spacing across`,
@@ -260,12 +267,12 @@ function tint(i: number, count: number, isLow: boolean) {
   return { fill: `color-mix(in oklab, var(--pin) ${Math.round(80 * (isLow ? 1 - part : part))}%, var(--sheet))` };
 }
 
-function levelStep(levels: readonly Level[]): string {
+/** How far apart the lines are, where all are alike. */
+function levelWords(levels: readonly Level[]): string {
   const steps = levels.slice(1).map((level, i) => Number((level.value - levels[i]!.value).toFixed(3)));
   const [first] = steps;
-  return first !== undefined && steps.every((one) => Math.abs(one - first) < 1e-6)
-    ? figure(first, first < 1 ? 2 : 0)
-    : "level";
+  const isEven = first !== undefined && steps.every((one) => Math.abs(one - first) < 1e-6);
+  return isEven ? `a line every ${figure(first, first < 1 ? 2 : 0)}` : "each line with its value";
 }
 
 interface BeyondProps {

@@ -16,10 +16,11 @@ interface Props {
   /** What the cursor stands on. */
   readonly cursor: string | null;
   readonly lengths: Lengths;
+  readonly isBounded: boolean;
 }
 
 /** The colours with their values, the marks with their names, and what the cursor reads. */
-export function MapKey({ levels, about, best, cursor, lengths }: Props) {
+export function MapKey({ levels, about, best, cursor, lengths, isBounded }: Props) {
   const part = (i: number) => (i + 1) / (levels.length + 1);
   const low = levels[0];
   const high = levels.at(-1);
@@ -61,6 +62,7 @@ export function MapKey({ levels, about, best, cursor, lengths }: Props) {
           </svg>
           <span>the highest SWR you take</span>
         </li>
+        {isBounded && <li>hatched: beyond the bounds</li>}
       </ul>
     </div>
   );
