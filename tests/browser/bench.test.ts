@@ -80,7 +80,10 @@ describe("paper and readings", { timeout: 300_000 }, () => {
     const page = await open();
     await settled(page);
     await opener(page).click();
-    await room(page).getByRole("heading", { name: "Measuring sheet" }).waitFor({ timeout: 60_000 });
+    await room(page).getByRole("heading", { name: "Stake-out" }).waitFor();
+    await room(page)
+      .getByText(/being solved\. Untick/)
+      .waitFor({ state: "hidden", timeout: 60_000 });
     const boxes = room(page).getByRole("checkbox", { name: /^Print: / });
     const count = await boxes.count();
     expect(count).toBeGreaterThan(3);
@@ -243,8 +246,85 @@ describe("paper and readings", { timeout: 300_000 }, () => {
     const sweep = okValue(readTouchstone(prediction.text));
     expect(sweep.comments[0]).toMatch(/^Prediction, not a measurement\. Calculated \d{4}-\d\d-\d\d/);
     expect(sweep.points.length).toBeGreaterThan(40);
+    const pattern = await saved("Save the pattern as CSV");
+    expect(pattern.text).toMatch(/^# Pattern: .*\r\n# 10\.12 MHz over soil/);
+    expect(pattern.text).toContain("gain [dBi]");
+    expect((await saved("Save the sweep as CSV")).text.split("\r\n").length).toBeGreaterThan(30);
+    const sketch = await saved("Save the sketch as SVG");
+    expect(sketch.text).toMatch(/^<svg [^>]*xmlns="http:\/\/www\.w3\.org\/2000\/svg"/);
+    expect(sketch.text).not.toMatch(/class=/);
+    // A map is refused until the place is stated, and says so.
+    await press(page, "Save the site as GeoJSON");
+    await room(page)
+      .getByText(/a map needs its latitude and longitude/)
+      .waitFor();
+    await field(page, "latitude of the driven").fill("51.5");
+    await field(page, "longitude of the driven").fill("-0.12");
+    await field(page, "longitude of the driven").press("Enter");
+    const map = JSON.parse((await saved("Save the site as GeoJSON")).text);
+    expect(map.features[0].geometry.coordinates).toEqual([-0.12, 51.5]);
     const plan = okValue(readPlanFile((await saved("Save the plan with its readings")).text));
+    expect(plan.bench?.location).toEqual({ latitude_deg: 51.5, longitude_deg: -0.12 });
     expect(plan.bench?.log).toHaveLength(1);
+  });
+
+  journey("a log goes out as a table, comes in again, and a broken one is named by line", async ({ open }) => {
+    const page = await open();
+    await settled(page);
+    await opener(page).click();
+    await openPart(page, "Log");
+    await press(page, "Add an entry");
+    await field(page, "remark").fill('rain, "heavy"');
+    await field(page, "remark").press("Enter");
+    const [file] = await Promise.all([page.waitForEvent("download"), press(page, "Save the log as CSV")]);
+    const csv = readFileSync((await file.path())!, "utf8");
+    expect(csv).toContain('"rain, ""heavy"""');
+    const chooser = room(page).locator('input[type="file"]');
+    await chooser.setInputFiles({ name: "log.csv", mimeType: "text/csv", buffer: Buffer.from(csv) });
+    const rows = room(page)
+      .getByRole("table", { name: /^The log/ })
+      .locator("tbody tr");
+    await expect.poll(() => rows.count()).toBe(2);
+    const broken = csv.replace("moist", "soggy");
+    await chooser.setInputFiles({ name: "broken.csv", mimeType: "text/csv", buffer: Buffer.from(broken) });
+    const alert = room(page).getByRole("alert");
+    expect(await alert.textContent()).toMatch(/broken\.csv was not taken.*Line 2: ground is "soggy"/);
+    expect(await rows.count()).toBe(2);
+  });
+
+  journey("pairs from the air: not proven until there are enough that agree", async ({ open }) => {
+    const page = await open();
+    await settled(page);
+    await opener(page).click();
+    await openPart(page, "On air");
+    const verdict = room(page).getByRole("region", { name: "What the pairs say" });
+    for (let i = 1; i <= 20; i++) {
+      // The last field's Enter keeps the pair and goes back to the first.
+      await field(page, `pair ${i}: forward`).fill(String(20 + (i % 3)));
+      await field(page, `pair ${i}: reversed`).fill("14");
+      await page.keyboard.press("Enter");
+      await field(page, `pair ${i + 1}: forward`).waitFor();
+      if (i === 19) expect(await verdict.textContent()).toMatch(/^Not proven19 of at least 20 pairs/);
+    }
+    // 7, 8, 6, 7, …: the median of 20 is 7.
+    expect(await verdict.textContent()).toMatch(/^7\.0 dB louder forward, give or take 0\.\d dB/);
+  });
+
+  journey("measured base currents give front-to-back", async ({ open }) => {
+    const page = await open();
+    await settled(page);
+    await opener(page).click();
+    await openPart(page, "Correction");
+    await field(page, "reflector’s current over the driven’s").fill("0.57");
+    await field(page, "its phase, ahead positive").fill("121");
+    await field(page, "its phase, ahead positive").press("Enter");
+    await solved(page, "Fields of the elements");
+    // The plan's own ratio, rounded: its own front-to-back comes out of it, to what the rounding does.
+    const text = await room(page)
+      .getByText(/^Front-to-back/)
+      .textContent();
+    const [found, planned] = [...text!.matchAll(/(\d+\.\d) dB/g)].map((one) => Number(one[1]));
+    expect(Math.abs(found! - planned!)).toBeLessThan(0.4);
   });
 
   journey(
@@ -260,6 +340,7 @@ describe("paper and readings", { timeout: 300_000 }, () => {
         await page.keyboard.press("ArrowRight");
         expect(await part(page, name).isChecked()).toBe(true);
       }
+      await page.keyboard.press("ArrowLeft");
       await page.keyboard.press("ArrowLeft");
       await tabTo(page, room(page).getByRole("button", { name: "Add an entry" }));
       await page.keyboard.press("Enter");

@@ -4,7 +4,6 @@ import { usePlan } from "../../../store/usePlan.ts";
 import { useSettings } from "../../../store/useSettings.ts";
 import { Button } from "../../../ui/Button.tsx";
 import { Icon } from "../../../ui/Icon.tsx";
-import { say } from "../../../ui/say.ts";
 import { svgFile } from "../../trials/save/svgFile.ts";
 import { BlankableField } from "../BlankableField.tsx";
 import { bounds } from "../bounds.ts";
@@ -37,6 +36,7 @@ export function SiteFiles() {
     });
     if (location) edit(() => ({ location: undefined }), "take the place back");
   };
+  const [refusal, setRefusal] = useState<string | null>(null);
   const saveSketch = () => {
     const svg = drawing.current?.querySelector("svg");
     if (svg) saveAs(`${plan.title} sketch`, ".svg", svgFile(svg, `${plan.title}, true north up`), "image/svg+xml");
@@ -44,7 +44,7 @@ export function SiteFiles() {
   const saveMap = () => {
     const written = siteGeoJson(plan);
     if (written.ok) saveAs(`${plan.title} site`, ".geojson", written.value, "application/geo+json");
-    else say(written.problems[0]!.message, { isTrouble: true });
+    setRefusal(written.ok ? null : written.problems[0]!.message);
   };
   return (
     <section className="bn-said" aria-label="The plot">
@@ -56,14 +56,6 @@ export function SiteFiles() {
           stakes={stakeOut(plan, declination_deg).stakes}
           declination_deg={declination_deg}
         />
-      </div>
-      <div className="fr-acts">
-        <Button icon={<Icon name="save" />} onClick={saveSketch}>
-          Save the sketch as SVG
-        </Button>
-        <Button icon={<Icon name="save" />} onClick={saveMap}>
-          Save the site as GeoJSON
-        </Button>
       </div>
       <div className="fr-fields">
         <BlankableField
@@ -83,6 +75,19 @@ export function SiteFiles() {
           onCommit={(longitude_deg) => place({ longitude_deg })}
         />
       </div>
+      <div className="fr-acts">
+        <Button icon={<Icon name="save" />} onClick={saveSketch}>
+          Save the sketch as SVG
+        </Button>
+        <Button icon={<Icon name="save" />} onClick={saveMap}>
+          Save the site as GeoJSON
+        </Button>
+      </div>
+      {refusal && !location && (
+        <p className="fr-problem" role="alert">
+          {refusal}
+        </p>
+      )}
       {location && (
         <p className="fr-small">The place is part of the plan, and goes along where its file or link is sent.</p>
       )}

@@ -50,6 +50,7 @@ export function RefitSection({ makeWorker }: { readonly makeWorker: MakeWorker }
           driven alone, the reflector alone, and the driven with the reflector connected, even at one frequency each,
           the plan can be corrected.
         </p>
+        <CurrentSection makeWorker={makeWorker} />
       </div>
     );
   return (
