@@ -5,6 +5,7 @@ import { browserTrialRows } from "./browserTrialRows.ts";
 import { fullWaveRows } from "./fullWaveRows.ts";
 import { linalgRows } from "./linalgRows.ts";
 import { planRows } from "./planRows.ts";
+import { trialRows } from "./trialRows.ts";
 
 /**
  * `npm run bench` prints what is fast and what is not; nothing here ever fails a build. Ratios hold on any machine,
@@ -14,6 +15,7 @@ const groups: readonly { name: string; rows(): readonly BenchRow[] | Promise<rea
   { name: "equations", rows: linalgRows },
   { name: "preview", rows: planRows },
   { name: "full-wave", rows: fullWaveRows },
+  { name: "maps", rows: trialRows },
   { name: "browser", rows: browserRows },
   { name: "trials in the browser", rows: browserTrialRows },
 ];

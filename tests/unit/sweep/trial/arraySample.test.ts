@@ -1,4 +1,4 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import {
   arrayFigures,
   arraySample,
@@ -11,6 +11,9 @@ import {
 } from "../../../../engine/index.ts";
 import { okValue } from "../../../support/okValue.ts";
 import { trialPair } from "../../../support/trialPair.ts";
+
+/** The machine may be busy with other tests. */
+vi.setConfig({ testTimeout: 120_000 });
 
 const look = { pathElevation_deg: 9, rearSector_deg: 130 };
 const withBases = (plan: Plan, bases: readonly ElementBase[]): Plan => ({

@@ -1,4 +1,4 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import type { ArraySample, Plan, Result, TrialAsk } from "../../../../engine/index.ts";
 import { ok } from "../../../../engine/result.ts";
 import { arrayChart } from "../../../../engine/sweep/trial/ArrayChart.ts";
@@ -11,6 +11,9 @@ import { lejaPoints } from "../../../../engine/sweep/trial/lejaPoints.ts";
 import { pairAt } from "../../../../engine/sweep/trial/pairAt.ts";
 import { okValue } from "../../../support/okValue.ts";
 import { trialPair } from "../../../support/trialPair.ts";
+
+/** The machine may be busy with other tests. */
+vi.setConfig({ testTimeout: 120_000 });
 
 const pair = trialPair({ ground: { kind: "perfect" } });
 const directions = { elevations_deg: [5], azimuths_deg: [0, 180] };

@@ -1,4 +1,4 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import {
   type ArraySample,
   arraySample,
@@ -20,6 +20,9 @@ import { zerosBetween } from "../../../../engine/sweep/trial/zerosBetween.ts";
 import { drawTrial } from "../../../support/drawTrial.ts";
 import { okValue } from "../../../support/okValue.ts";
 import { trialPair } from "../../../support/trialPair.ts";
+
+/** The machine may be busy with other tests. */
+vi.setConfig({ testTimeout: 120_000 });
 
 const look = { pathElevation_deg: 8, rearSector_deg: 120 };
 const soil = { kind: "soil", relativePermittivity: 13, conductivity_SPerM: 0.005 } as const;
@@ -44,7 +47,7 @@ const map = (plan: Plan): MapRequest => ({
   reflectorHeight_m: { from: 7, to: 8.2, points: 4 },
 });
 
-describe("pace", { timeout: 120_000 }, () => {
+describe("pace", () => {
   test.each([
     ["the preview", preview],
     ["the full model, whose radials cross and part on the way", full],
@@ -130,7 +133,7 @@ test("map: every place is the plan there, row by row, and the marks are where th
   expect(okValue(drawTrial({ ...map(preview), reflectorHeight_m: { from: 7.7, to: 8, points: 3 } })).here).toBeNull();
 });
 
-describe("band", { timeout: 60_000 }, () => {
+describe("band", () => {
   const band = (plan: Plan, from = 9.2, to = 11): BandTrialRequest => ({
     kind: "band",
     plan,
