@@ -97,10 +97,17 @@ export function LogSection() {
             "X = 0 at, MHz",
             "what was done",
             "remark",
-            "",
           ]}
           rows={sorted.map((one) => [
-            [one.date, one.time].filter(Boolean).join(" "),
+            <Button
+              key="open"
+              look="quiet"
+              aria-label={`Open the entry of ${[one.date, one.time].filter(Boolean).join(" ")}`}
+              aria-expanded={one.id === openId}
+              onClick={() => setOpenId(one.id === openId ? null : one.id)}
+            >
+              {[one.date, one.time].filter(Boolean).join(" ")}
+            </Button>,
             wordFor(groundWords, one.ground),
             nameOf(one.fed),
             wordFor(othersWords, one.others),
@@ -111,15 +118,6 @@ export function LogSection() {
             taken(one.resonance_MHz, megahertz),
             words(one.action),
             words(one.remark),
-            <Button
-              key="open"
-              look="quiet"
-              aria-label={`Open the entry of ${one.date}${one.time ? `, ${one.time}` : ""}`}
-              aria-expanded={one.id === openId}
-              onClick={() => setOpenId(one.id === openId ? null : one.id)}
-            >
-              {one.id === openId ? "Close" : "Open"}
-            </Button>,
           ])}
         />
       )}
