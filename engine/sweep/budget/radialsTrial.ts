@@ -1,4 +1,3 @@
-import type { Plan } from "../../contract.ts";
 import { FEW_RADIALS } from "../../plan/edits/layings.ts";
 import { limits } from "../../plan/limits.ts";
 import { failed, type Note, ok, type Problem, type Result } from "../../result.ts";
@@ -7,20 +6,12 @@ import { isPreview } from "../trial/isPreview.ts";
 import type { Known, Trial, TrialAsk } from "../trial/Trial.ts";
 import { checkRadialsRequest } from "./checkRadialsRequest.ts";
 import { guessOver } from "./guessOver.ts";
+import { heightBudget, loudest } from "./heightBudget.ts";
+import { LayingTable } from "./LayingTable.ts";
 import { layingReader } from "./layingReader.ts";
-import {
-  countsToTry,
-  type Lay,
-  LONGEST_wl,
-  layKey,
-  lengthsToTry,
-  SHORTEST_wl,
-  toCentimetre,
-  wireOf,
-} from "./layingsToTry.ts";
-import type { HeightBudget, RadialLaying, RadialsPicture } from "./RadialsPicture.ts";
+import { countsToTry, type Lay, LONGEST_wl, lengthsToTry, SHORTEST_wl, toCentimetre } from "./layingsToTry.ts";
+import type { HeightBudget, RadialsPicture } from "./RadialsPicture.ts";
 import type { RadialsRequest } from "./RadialsRequest.ts";
-import { withRadialLaying } from "./withRadialLaying.ts";
 
 /** Lengths of wire at which the curve is drawn, as parts of what was asked. */
 const CURVE = [0.15, 0.25, 0.4, 0.55, 0.7, 0.85, 1, 1.25, 1.5];
@@ -28,8 +19,6 @@ const CURVE = [0.15, 0.25, 0.4, 0.55, 0.7, 0.85, 1, 1.25, 1.5];
 const SPLITS = [0.3, 0.4, 0.5, 0.6, 0.7];
 const KNEE_dBPer10m = 0.1;
 const MOST_RADIALS = 60;
-/** Less than this is not worth cutting for. */
-const WORTH_dB = 0.1;
 /** Beyond this an upright is not in tune with its radials. */
 const UNTUNED_SWR = 2;
 /** Guesses that are solved for each length of wire, and for each element of a split. */
@@ -90,60 +79,8 @@ export function radialsTrial(candidate: RadialsRequest): Result<Trial<RadialsPic
   });
 }
 
-/** Asks and answers by laying, each made once. */
-class LayingTable {
-  readonly #asks = new Map<string, { lay: Lay; laid: Plan; ask: TrialAsk }>();
-  readonly #read = new Map<string, RadialLaying>();
-  readonly #plan: Plan;
-  readonly #reader: ReturnType<typeof layingReader>;
-
-  constructor(plan: Plan, reader: ReturnType<typeof layingReader>) {
-    this.#plan = plan;
-    this.#reader = reader;
-  }
-
-  get count(): number {
-    return this.#read.size;
-  }
-
-  /** Those of some layings that are solved, and the asks for those that are neither solved nor refused. */
-  look(lays: readonly Lay[], known: Known): { solved: RadialLaying[]; asks: TrialAsk[] } {
-    const solved: RadialLaying[] = [];
-    const asks: TrialAsk[] = [];
-    for (const [key, lay] of new Map(lays.map((one) => [layKey(one), one]))) {
-      const entry = this.#entry(key, lay);
-      const answer = known(entry.ask);
-      if (!answer) {
-        asks.push(entry.ask);
-        continue;
-      }
-      if (!answer.ok) continue;
-      if (!this.#read.has(key)) this.#read.set(key, this.#reader.read(entry.laid, lay, answer.value));
-      const reading = this.#read.get(key)!;
-      if (Number.isFinite(reading.forward_dBi)) solved.push(reading);
-    }
-    return { solved, asks };
-  }
-
-  refused(known: Known): Problem[] {
-    return [...this.#asks.values()].flatMap(({ ask }) => {
-      const answer = known(ask);
-      return answer && !answer.ok ? answer.problems : [];
-    });
-  }
-
-  #entry(key: string, lay: Lay) {
-    const kept = this.#asks.get(key);
-    if (kept) return kept;
-    const laid = withRadialLaying(this.#plan, lay);
-    const entry = { lay, laid, ask: this.#reader.ask(laid) };
-    this.#asks.set(key, entry);
-    return entry;
-  }
-}
-
 function search(
-  { plan, wire_m, mostRadials, knee_dBPer10m }: RadialsRequest,
+  { plan, wire_m, mostRadials, knee_dBPer10m = KNEE_dBPer10m }: RadialsRequest,
   height_m: number,
   table: LayingTable,
   known: Known,
@@ -166,7 +103,7 @@ function search(
     (amount_m) => amount_m / elements >= counts[0]! * SHORTEST_wl * wavelength,
   );
   if (first.asks.length > 0) {
-    const budget = summed(first.solved, [], [], amounts, wire_m, height_m, knee_dBPer10m);
+    const budget = heightBudget(first.solved, [], [], amounts, wire_m, height_m, knee_dBPer10m);
     return { asks: first.asks, budget, part: (0.6 * first.solved.length) / grid.length };
   }
 
@@ -188,7 +125,11 @@ function search(
     return length_m === toCentimetre(Math.min(share_m / count, LONGEST_wl * wavelength));
   });
   if (second.asks.length > 0)
-    return { asks: second.asks, budget: summed(evens, full, [], amounts, wire_m, height_m, knee_dBPer10m), part: 0.6 };
+    return {
+      asks: second.asks,
+      budget: heightBudget(evens, full, [], amounts, wire_m, height_m, knee_dBPer10m),
+      part: 0.6,
+    };
 
   const parts = elements < 2 ? [] : SPLITS.filter((part) => part !== 0.5);
   const splits = parts.map((firstPart) => {
@@ -210,67 +151,8 @@ function search(
     return { firstPart, ...table.look(lays, known) };
   });
   const asks = splits.flatMap((split) => split.asks);
-  const budget = summed(evens, full, splits, amounts, wire_m, height_m, knee_dBPer10m);
+  const budget = heightBudget(evens, full, splits, amounts, wire_m, height_m, knee_dBPer10m);
   return { asks, budget, part: asks.length > 0 ? 0.85 : 1 };
-}
-
-/** Puts a height's answers together; null while nothing that the wire suffices for is solved. */
-function summed(
-  evens: readonly RadialLaying[],
-  full: readonly RadialLaying[],
-  splits: readonly { readonly firstPart: number; readonly solved: readonly RadialLaying[] }[],
-  amounts: readonly number[],
-  wire_m: number,
-  height_m: number,
-  knee_dBPer10m = KNEE_dBPer10m,
-): HeightBudget | null {
-  const evenBest = loudest(evens.filter((lay) => fits(lay, wire_m)));
-  if (!evenBest) return null;
-  const points = amounts.flatMap((amount_m) => {
-    const best = loudest(evens.filter((lay) => fits(lay, amount_m)));
-    return best ? [{ wire_m: amount_m, best }] : [];
-  });
-  const curve = points.map((point, i) => {
-    const next = points[i + 1];
-    const gain = next && next.best.forward_dBi - point.best.forward_dBi;
-    return { ...point, slope_dBPer10m: gain === undefined ? null : (10 * gain) / (next!.wire_m - point.wire_m) };
-  });
-  // The last stretch that is still worth it ends at the knee.
-  const lastWorth = curve.findLastIndex(
-    ({ slope_dBPer10m }) => slope_dBPer10m !== null && slope_dBPer10m >= knee_dBPer10m,
-  );
-  const knee = curve[lastWorth + 1];
-  const bestSplits = [
-    { firstPart: evens[0]!.fields.length > 1 ? 0.5 : 1, best: evenBest },
-    ...splits.flatMap(({ firstPart, solved }) => {
-      const best = loudest(solved);
-      return best ? [{ firstPart, best }] : [];
-    }),
-  ].sort((a, b) => a.firstPart - b.firstPart);
-  const cutShort = full.flatMap((asLong) => {
-    const { count, length_m } = asLong.fields[0]!;
-    const shorter = loudest(evens.filter(({ fields }) => fields[0]!.count === count && fields[0]!.length_m < length_m));
-    const gain_dB = shorter ? shorter.forward_dBi - asLong.forward_dBi : 0;
-    return shorter && gain_dB > WORTH_dB ? [{ asLong, shorter, gain_dB }] : [];
-  });
-  return {
-    height_m,
-    curve,
-    knee_m: knee && knee.slope_dBPer10m !== null ? knee.wire_m : null,
-    counts: [...full].sort((a, b) => a.fields[0]!.count - b.fields[0]!.count),
-    splits: bestSplits,
-    best: loudest(bestSplits.map(({ best }) => best))!,
-    cutShort: cutShort.sort((a, b) => a.asLong.fields[0]!.count - b.asLong.fields[0]!.count),
-  };
-}
-
-const fits = (lay: Lay, wire_m: number) => wireOf(lay) <= wire_m + 1e-9;
-
-function loudest(lays: readonly RadialLaying[]): RadialLaying | undefined {
-  return lays.reduce<RadialLaying | undefined>(
-    (best, lay) => (best && best.forward_dBi >= lay.forward_dBi ? best : lay),
-    undefined,
-  );
 }
 
 function unique(problems: readonly Problem[]): Problem[] {

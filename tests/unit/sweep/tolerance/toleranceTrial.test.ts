@@ -14,6 +14,7 @@ import {
 } from "../../../../engine/index.ts";
 import { bandOf } from "../../../../engine/sweep/tolerance/bandOf.ts";
 import { drawErrors } from "../../../../engine/sweep/tolerance/drawErrors.ts";
+import { looseAxes } from "../../../../engine/sweep/tolerance/looseAxes.ts";
 import { toleranceTrial } from "../../../../engine/sweep/tolerance/toleranceTrial.ts";
 import { okValue } from "../../../support/okValue.ts";
 import { trialPair } from "../../../support/trialPair.ts";
@@ -87,6 +88,15 @@ describe("draws and bands, by theory", () => {
     expect(bandOf([1, 3])).toEqual({ low: 1.1, middle: 2, high: 2.9 });
     expect(bandOf([Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY, 1]).low).toBe(Number.NEGATIVE_INFINITY);
     expect(() => bandOf([Number.NaN])).toThrow(RangeError);
+  });
+
+  test("the farthest that is drawn is the end that is told, on every axis", () => {
+    for (const { what, drawn, limits } of looseAxes(request)) {
+      expect(drawn(1), what).toBeCloseTo(limits.more, 12);
+      expect(drawn(-1), what).toBeCloseTo(-limits.less, 12);
+    }
+    const thickness = looseAxes(request).find(({ what }) => what === "thickness")!;
+    expect(thickness.inUnits(thickness.drawn(0.5))).toBeCloseTo(5, 9);
   });
 
   /** Of n draws even over ±1 the one that 5 of 100 lie below strays by √(0.05·0.95/n)/0.5; four times that either end. */
