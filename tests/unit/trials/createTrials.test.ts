@@ -77,8 +77,12 @@ describe("trials outside the room", { timeout: 120_000 }, () => {
     const before = run("map");
     await new Promise((done) => setTimeout(done, 100));
     expect(run("map")).toBe(before);
+    // Had the workers gone on by themselves, nothing would be left to solve.
+    const done: number[] = [];
+    trials.store.subscribe(({ runs }) => void done.push(runs.map?.progress?.done ?? 0));
     trials.goOn("map");
     await isDone("map");
+    expect(Math.max(...done)).toBeGreaterThan(0);
   });
 
   test("what cannot be done says why; an engine that breaks says so and can be started again", async () => {
