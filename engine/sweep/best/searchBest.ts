@@ -15,8 +15,8 @@ import { spreadOver } from "./spreadOver.ts";
 import { wireInPlan } from "./wireInPlan.ts";
 import { coilBase } from "./withBestDesign.ts";
 
-const SIZE = 80;
-const ROUNDS = 50;
+const SIZE = 60;
+const ROUNDS = 40;
 
 export interface BestFound {
   readonly lengths: Lengths;

@@ -97,13 +97,13 @@ describe("the quick model", () => {
     let trial = okValue(bestTrial(request));
     for (let round = 0; ; round++) {
       // Now and then anew, as after a stop.
-      if (round % 7 === 6) trial = okValue(bestTrial(request));
+      if (round % 4 === 3) trial = okValue(bestTrial(request));
       const { asks, picture: now } = okValue(trial((ask) => kept.get(askKey(ask))));
       if (asks.length === 0) {
         expect(now).toEqual(picture);
         break;
       }
-      const some = asks.filter(() => random() < 0.6);
+      const some = asks.filter(() => random() < 0.85);
       for (const ask of some.reverse()) kept.set(askKey(ask), arraySample(ask));
     }
   });
