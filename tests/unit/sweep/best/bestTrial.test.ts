@@ -92,15 +92,21 @@ describe("the quick model", () => {
   });
 
   test("asked in any order, stopped and gone on with: the same answer", () => {
+    const small: BestRequest = {
+      ...request,
+      segment_MHz: { from: 10.12, to: 10.12 },
+      bounds: { ...request.bounds, driven_m: { least: 7.1, most: 7.1 }, coil_ohm: { least: 0, most: 0 } },
+    };
+    const whole = okValue(driveTrial(okValue(bestTrial(small))));
     const kept = new Map<string, Result<ArraySample>>();
     const random = randomFrom(5);
-    let trial = okValue(bestTrial(request));
+    let trial = okValue(bestTrial(small));
     for (let round = 0; ; round++) {
       // Now and then anew, as after a stop.
-      if (round % 4 === 3) trial = okValue(bestTrial(request));
+      if (round % 4 === 3) trial = okValue(bestTrial(small));
       const { asks, picture: now } = okValue(trial((ask) => kept.get(askKey(ask))));
       if (asks.length === 0) {
-        expect(now).toEqual(picture);
+        expect(now).toEqual(whole);
         break;
       }
       const some = asks.filter(() => random() < 0.85);
