@@ -166,7 +166,8 @@ describe("paper and readings", { timeout: 300_000 }, () => {
       .waitFor();
     await drop(page, ".bn-drop", "torn.s1p", "# MHz S RI R 50\n9.9 0.1 0.1\n10.0 0.1\n");
     expect(await room(page).getByRole("alert").textContent()).toMatch(/torn\.s1p was not taken.*Line 3/);
-    // The page's own place for plan files has let them be.
+    // The page's own place for plan files has let them be: neither was taken for one.
+    expect(await page.getByText(/was not opened/).count()).toBe(0);
     expect(await parts(page).title.inputValue()).toBe(title);
     expect(await page.locator(".drop-here").count()).toBe(0);
   });
@@ -176,8 +177,8 @@ describe("paper and readings", { timeout: 300_000 }, () => {
     async ({ open }) => {
       const page = await open();
       await settled(page);
-      // What is said aloud when a figure changes stands behind the figures.
-      const figures = async () => (await parts(page).answer.textContent())?.replace(/Full-wave answer\. .*$/, "");
+      // The impedance at the feedpoint, which stands in the headline whatever else does.
+      const figures = async () => /feedpoint, ([^Ω]*)Ω/.exec((await parts(page).answer.textContent()) ?? "")?.[1];
       const before = await figures();
       await opener(page).click();
       await openPart(page, "Measuring");
