@@ -16,6 +16,8 @@ export interface BestBounds {
   readonly coil_ohm: Between;
   /** Most wire of all uprights and radials together. Absent: as much as it takes. */
   readonly wire_m?: number;
+  /** Highest SWR (50 ohm) across the segment, above 1. Absent: any. */
+  readonly swr?: number;
 }
 
 /**

@@ -206,6 +206,9 @@ function notesOn(isAgreed: boolean, refused: number, found: number): Note[] {
       measured: refused,
     });
   if (found === 0)
-    notes.push({ code: "nothing-within", message: "No design that keeps to the wire was found within the bounds." });
+    notes.push({
+      code: "nothing-within",
+      message: "No design that keeps to the wire and the SWR was found within the bounds.",
+    });
   return notes;
 }

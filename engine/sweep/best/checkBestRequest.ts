@@ -112,6 +112,7 @@ function checkBounds(findings: Findings, { bounds }: BestRequest, plan: Plan): v
   const reflector = pair("reflector_m", "length of the reflector", height);
   pair("spacing_m", "spacing", spacing);
   pair("coil_ohm", "reactance of the coil", coil);
+  if (bounds.swr !== undefined) checkNumber(findings, "bounds", "swr", "The highest SWR", bounds.swr, { above: 1 });
   if (bounds.wire_m === undefined) return;
   const [a, b] = [drivenOf(plan), reflectorOf(plan)];
   const least =

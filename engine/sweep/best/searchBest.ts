@@ -26,7 +26,7 @@ export interface BestFound {
 
 /**
  * Searches the charts for the trade-off front: a genetic search over lengths, spacing and coil, then from its best by each
- * figure alone and by the score a climb to the very top. Wire is a rule; the bounds are walls.
+ * figure alone and by the score a climb to the very top. Wire and SWR are rules; the other bounds are walls.
  *
  * @returns the whole front, and those to show: the best by score first, cut to the millimetre
  */
@@ -40,13 +40,16 @@ export function searchBest(
   const traded = tradedBy(weights);
   const read = chartReader(request, charts);
   const fixed_m = wireInPlan(request.plan) - start.driven_m - start.reflector_m;
-  const over = ({ driven_m, reflector_m }: Lengths) =>
-    bounds.wire_m === undefined ? 0 : Math.max(0, (fixed_m + driven_m + reflector_m) / bounds.wire_m - 1 - 1e-12);
+  const part = (value: number, most: number | undefined) =>
+    most === undefined ? 0 : Math.max(0, value / most - 1 - 1e-12);
+  /** By how large a part rules are broken. */
+  const over = ({ driven_m, reflector_m }: Lengths, { swr }: BestFigures) =>
+    part(fixed_m + driven_m + reflector_m, bounds.wire_m) + part(swr, bounds.swr);
 
   const judge = (at: readonly number[]): Omit<Candidate, "at"> => {
     const lengths = lengthsAt(at);
     const { figures } = read(lengths, coilBase(lengths.coil_ohm, coilQ));
-    return { costs: costsOf(figures, traded), excess: over(lengths) };
+    return { costs: costsOf(figures, traded), excess: over(lengths, figures) };
   };
   const record = findFront({ bounds: sides, judge, starts: [placeOf(start)], size: SIZE, rounds: ROUNDS, seed });
   if (record.length === 0) return { front: [], shown: [] };
@@ -61,7 +64,7 @@ export function searchBest(
   const tops = heights.map((height, h) => {
     const within = (at: readonly number[]) => {
       const lengths = lengthsAt(at);
-      return over(lengths) > 0 ? Number.NEGATIVE_INFINITY : height(lengths);
+      return judge(at).excess > 0 ? Number.NEGATIVE_INFINITY : height(lengths);
     };
     return cutTo(climb(within, bests[h]!.at, sides), sides);
   });

@@ -29,6 +29,8 @@ export interface TrialChoices {
     readonly coil_ohm: number;
     /** Most wire in all; null: as much as it takes. */
     readonly wire_m: number | null;
+    /** Highest SWR over the band that a design may have. */
+    readonly swr: number;
     readonly seed: number;
   };
   readonly radials: {
@@ -77,6 +79,7 @@ export const firstChoices: TrialChoices = {
     spacing_wl: [0.08, 0.35],
     coil_ohm: 0,
     wire_m: null,
+    swr: 3,
     seed: 1,
   },
   radials: { wire_m: null, raised_m: 1 },

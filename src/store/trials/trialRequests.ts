@@ -54,7 +54,7 @@ export function trialRequest(kind: TrialKind, saved: SavedPlan, plan: Plan, choi
       };
     }
     case "best": {
-      const { weights, driven_wl, reflector_wl, spacing_wl, coil_ohm, wire_m, seed } = choices.best;
+      const { weights, driven_wl, reflector_wl, spacing_wl, coil_ohm, wire_m, swr, seed } = choices.best;
       const between = ([least, most]: readonly [number, number]) => ({ least: least * lambda, most: most * lambda });
       const { from_MHz, to_MHz } = bandSpan(saved.band, saved.frequency_MHz);
       return {
@@ -69,6 +69,7 @@ export function trialRequest(kind: TrialKind, saved: SavedPlan, plan: Plan, choi
           spacing_m: between(spacing_wl),
           coil_ohm: { least: 0, most: coil_ohm },
           ...(wire_m !== null && { wire_m }),
+          swr,
         },
         seed,
       };

@@ -113,6 +113,15 @@ export function BestSection({ obstacle }: { readonly obstacle: string | null }) 
             hint="of reactance in its base; 0: none"
             onChange={(coil_ohm) => chooseTrial("best", { coil_ohm })}
           />
+          <ChoiceField
+            label="highest SWR to take"
+            kind="ratio"
+            value={choices.swr}
+            least={1.05}
+            most={100}
+            hint="over the band"
+            onChange={(swr) => chooseTrial("best", { swr })}
+          />
           <div className="tl-bound">
             <label className="check">
               <input
