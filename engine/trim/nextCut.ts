@@ -40,9 +40,14 @@ export function nextCut({ plan, roles, readings, fit, planned }: CutInput, e: nu
   const length = now[e]!;
   const perMetre = (reactance(fit.values, length * 1.002) - reactance(fit.values, length * 0.998)) / (0.004 * length);
   const perMHz = (reactance(fit.values, length, f * 1.002) - reactance(fit.values, length, f * 0.998)) / (0.004 * f);
-  // A few steps of Newton's: X is all but straight in length.
-  let wanted = length;
-  for (let n = 0; n < 4; n++) wanted -= (reactance(fit.values, wanted) - target) / perMetre;
+  // A few steps of Newton's: X is all but straight in length. Beyond the model's lengths, straight on from here.
+  const { from, to } = fit.model.lengths_m[e]!;
+  const factor = unpackParameters(fit.values).lengthFactor[e]!;
+  const straight = length - (reactance(fit.values, length) - target) / perMetre;
+  let wanted = straight;
+  for (let n = 0; n < 4 && wanted * factor > from && wanted * factor < to; n++)
+    wanted -= (reactance(fit.values, wanted) - target) / perMetre;
+  if (!(wanted * factor > from && wanted * factor < to)) wanted = straight;
 
   // δX² = gᵀCg over the element's three unknowns and all others.
   const P = fit.values.length;

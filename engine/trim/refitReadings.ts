@@ -2,7 +2,7 @@ import type { Plan } from "../contract.ts";
 import { checkPlan } from "../plan/checkPlan.ts";
 import { corePlan } from "../plan/edits/corePlan.ts";
 import { withElementHeight } from "../plan/edits/withElementHeight.ts";
-import { ok, type Result } from "../result.ts";
+import { failed, ok, type Result } from "../result.ts";
 import type { ArraySample } from "../sweep/trial/arraySample.ts";
 import { type ChartRequest, chartStep } from "../sweep/trial/chartStep.ts";
 import type { Trial, TrialAsk } from "../sweep/trial/Trial.ts";
@@ -28,7 +28,8 @@ const MOST_SOLVES = 500;
  *
  * Errors are standard errors by the curvature at the minimum, widened by the misfit where that is above 1 and by the
  * farthest of the soils that fit alike. Accuracy on invented gardens: see the tests.
- * Problems: those of the plan and its readings (`prepareReadings`); not exactly one fed element.
+ * Problems: those of the plan and its readings (`prepareReadings`); not exactly one fed element; from the trial itself
+ * "no-fit" where the nearest fit is no antenna.
  */
 export function refitReadings(request: RefitRequest): Result<Trial<Refit>> {
   const checked = checkPlan(request.plan);
@@ -88,6 +89,12 @@ export function refitReadings(request: RefitRequest): Result<Trial<Refit>> {
     // The plan's own soil comes first, so that what is compared to it is there.
     const picture =
       first && done[0]?.soil.id === "planned" ? refitResult(request, plan, roles, readings, done, first) : null;
+    if (picture && !Number.isFinite(picture.measured.forward_dBi + picture.measured.swr))
+      return failed({
+        code: "no-fit",
+        where: "readings",
+        message: `These readings fit no antenna of this plan's kind: the nearest takes no power at its feed, and misses them by ${picture.misfit.toPrecision(2)} times their uncertainty; up to about 2 times is usual. Check the state, the lengths and the frequencies of each.`,
+      });
     return ok({ asks, picture, part: part / soils.length });
   });
 }

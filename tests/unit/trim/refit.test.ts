@@ -220,6 +220,71 @@ test("between and across points of a reading", () => {
   expect(readingResonance(points.slice(1))).toBeUndefined();
 });
 
+test("a coil of 60 ohm left in the base asks for a cut beyond the model's lengths: straight on, and said to fit badly or to be assumed", () => {
+  const garden = {
+    factor: [1, 1],
+    series: [
+      [5, 60],
+      [5, 0],
+    ],
+  } as const;
+  const [driven] = refitOf(readingsOf(garden, many)).nextCut;
+  // 60 ohm over dX/dL; from 7.1 kHz a tenth of a percent, about 70 ohm a tenth of the length: 0.8 to 1 m.
+  expect(driven!.cut_mm).toBeGreaterThan(600);
+  expect(driven!.cut_mm).toBeLessThan(1100);
+});
+
+test("readings of something else are refused, or give finite figures and a misfit that says so", {
+  timeout: 30_000,
+}, () => {
+  let refused = 0;
+  const points = (r: number, x: number) =>
+    many.map((frequency_MHz, i) => ({ frequency_MHz, resistance_ohm: r * (1 + 0.3 * (i % 2)), reactance_ohm: x }));
+  const [alone] = readingsOf(
+    {
+      factor: [1, 1],
+      series: [
+        [0, 0],
+        [0, 0],
+      ],
+    },
+    [f],
+    ["driven-alone"],
+  );
+  for (const [r, x] of [
+    [1e6, -1e6],
+    [1e-6, 0],
+    [50, 5000],
+    [3000, 0],
+  ] as const) {
+    const readings = (["driven-alone", "reflector-alone", "reflector-joined"] as const).map((state) => ({
+      ...alone!,
+      id: state,
+      state,
+      points: points(r, x),
+    }));
+    const result = driveTrial(
+      okValue(refitReadings({ plan, readings, trySoils: true, elevation_deg: 10, date: "2026-05-02" })),
+    );
+    if (!result.ok) {
+      expect(result.problems.map((problem) => problem.code)).toEqual(["no-fit"]);
+      refused++;
+      continue;
+    }
+    const refit = result.value;
+    expect(refit.misfit).toBeGreaterThan(4);
+    const numbers: number[] = [];
+    JSON.stringify(refit, (_, value: unknown) => {
+      if (typeof value === "number") numbers.push(value);
+      return value;
+    });
+    expect(numbers.length).toBeGreaterThan(30);
+    expect(numbers.filter((value) => !Number.isFinite(value))).toEqual([]);
+  }
+  expect(refused).toBeGreaterThan(0);
+  expect(refused).toBeLessThan(4);
+});
+
 test("readings that cannot be used are refused, all at once", () => {
   const good = readingsOf(
     {
