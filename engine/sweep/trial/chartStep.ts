@@ -10,7 +10,10 @@ import type { Known, TrialAsk } from "./Trial.ts";
 export interface ChartRequest {
   /** Outermost first: `ArrayChart.fix` takes them in this order. */
   readonly axes: readonly ChartAxis[];
-  /** The solve at a place: every place with elements in one order, and in one set of directions. */
+  /**
+   * The solve at a place: every place with elements in one order and cut alike (`uprightCuts`), in one set of directions whose first
+   * elevation is the path's and whose first azimuth is ahead.
+   */
   readonly askAt: (place: readonly number[]) => TrialAsk;
   /** A place in words, such as "spacing 8.4 m", for problems met there. */
   readonly describe?: (place: readonly number[]) => string;

@@ -12,9 +12,9 @@ import type { TrialLook } from "./TrialLook.ts";
 export type ReadFigures = (elements: readonly Pick<ElementPlan, "id" | "base">[], sample: SampleNumbers) => Figures;
 
 /**
- * A reader of figures from samples: the base currents follow from the port matrix and the bases
- * (`baseCurrents`), and the gain in a direction is |Σ I f|² / Re Σ V I* over the fed bases, f the field of 1 A [√ohm]. Made once and used
- * for many samples: some microseconds each.
+ * A reader of figures from samples: the base currents follow from the port matrix and the bases (`baseCurrents`), and the
+ * gain in a direction is |Σ I f|² / Re Σ V I* over the fed bases, f the field of 1 A [√ohm]. Made once and used for many
+ * samples: some microseconds each.
  *
  * @param directions those the samples were taken in
  * @throws RangeError when a direction of the look is not among them; when asked of samples of another shape
