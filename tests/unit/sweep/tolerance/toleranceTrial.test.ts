@@ -92,8 +92,8 @@ describe("draws and bands, by theory", () => {
 
   test("the farthest that is drawn is the end that is told, on every axis", () => {
     for (const { what, drawn, limits } of looseAxes(request)) {
-      expect(drawn(1), what).toBeCloseTo(limits.more, 12);
-      expect(drawn(-1), what).toBeCloseTo(-limits.less, 12);
+      expect(drawn(1), `${what}`).toBeCloseTo(limits.more, 12);
+      expect(drawn(-1), `${what}`).toBeCloseTo(-limits.less, 12);
     }
     const thickness = looseAxes(request).find(({ what }) => what === "thickness")!;
     expect(thickness.inUnits(thickness.drawn(0.5))).toBeCloseTo(5, 9);
