@@ -19,7 +19,7 @@ export interface Estimate {
   readonly error: number | null;
   /**
    * Where it comes from: from the readings; mostly from what is assumed beforehand, since the readings hardly tell; or not
-   * fitted at all.
+   * fitted at all. A value at the end of what is searched is "assumed".
    */
   readonly from: "readings" | "assumed" | "not-fitted";
 }

@@ -38,17 +38,24 @@ export function nextCut({ plan, roles, readings, fit, planned }: CutInput, e: nu
   };
   const target = matrixOf(planned)[index]![index]!.im;
   const length = now[e]!;
-  const perMetre = (reactance(fit.values, length * 1.002) - reactance(fit.values, length * 0.998)) / (0.004 * length);
   const perMHz = (reactance(fit.values, length, f * 1.002) - reactance(fit.values, length, f * 0.998)) / (0.004 * f);
-  // A few steps of Newton's: X is all but straight in length. Beyond the model's lengths, straight on from here.
   const { from, to } = fit.model.lengths_m[e]!;
   const factor = unpackParameters(fit.values).lengthFactor[e]!;
-  const straight = length - (reactance(fit.values, length) - target) / perMetre;
-  let wanted = straight;
-  for (let n = 0; n < 4 && wanted * factor > from && wanted * factor < to; n++)
-    wanted -= (reactance(fit.values, wanted) - target) / perMetre;
-  if (!(wanted * factor > from && wanted * factor < to)) wanted = straight;
+  // Beyond the model's lengths its edge is carried straight on.
+  const carried = (length_m: number): { readonly x: number; readonly slope: number } => {
+    const h = 0.002 * length_m;
+    const inside = Math.min(to / factor - h, Math.max(from / factor + h, length_m));
+    const slope = (reactance(fit.values, inside + h) - reactance(fit.values, inside - h)) / (2 * h);
+    return { x: reactance(fit.values, inside) + slope * (length_m - inside), slope };
+  };
+  // A few steps of Newton's: X is all but straight in length.
+  let wanted = length;
+  for (let n = 0; n < 6; n++) {
+    const { x, slope } = carried(wanted);
+    wanted -= (x - target) / slope;
+  }
 
+  const perMetre = carried(length).slope;
   // δX² = gᵀCg over the element's three unknowns and all others.
   const P = fit.values.length;
   const gradient = Array.from(fit.values, (_, i) => {

@@ -47,7 +47,7 @@ export function refitResult(
   const estimate = (i: number): Estimate => ({
     value: best.values[i]!,
     error: errors[i]!,
-    from: errors[i]! < FROM_READINGS * best.unknowns[i]!.before ? "readings" : "assumed",
+    from: errors[i]! < FROM_READINGS * best.unknowns[i]!.before && !isAtLimit(best, i) ? "readings" : "assumed",
   });
   const role = roles.reflector === undefined ? [roles.driven] : [roles.driven, roles.reflector];
   const parameters = unpackParameters(best.values);
@@ -132,6 +132,13 @@ function directFrom(
   if (!z11 || !z22 || !z1) return null;
   const load = base.kind === "loaded" ? cx.of(base.resistance_ohm, base.reactance_ohm) : cx.zero;
   return directMutual(z11, cx.add(z22, load), z1, expected_ohm);
+}
+
+/** Whether a value lies at the end of what the search goes through: no reading put it there. */
+function isAtLimit({ values, unknowns }: SoilFit, i: number): boolean {
+  const { least, most, before } = unknowns[i]!;
+  const near = 1e-6 * before;
+  return values[i]! - least < near || most - values[i]! < near;
 }
 
 function alikePairs({ covariance: c, unknowns }: SoilFit): Alike[] {

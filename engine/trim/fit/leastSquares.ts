@@ -29,6 +29,8 @@ const SETTLED_STEP = 1e-9;
  * Least squares of few parameters by the method of Levenberg and Marquardt, with the diagonal of JᵀJ for its damping
  * and central differences for J.
  *
+ * A parameter that a step would carry past a bound is put on it and the others are solved for anew.
+ *
  * Source: D. W. Marquardt, J. SIAM 11 (1963) 431-441; J. J. Moré, Lecture Notes in Mathematics 630 (1978) 105-116, from
  * memory. Accuracy: the minimum to about 1e-8 of the scales; a local one. Undetermined parameters stay near their start
  * and make the covariance infinite.
@@ -42,7 +44,7 @@ export function leastSquares({ residuals, start, scale, least, most }: LeastSqua
       `leastSquares: ${P} parameters, ${scale.length} scales, ${least.length} and ${most.length} bounds`,
     );
   const kept = (p: Float64Array) => p.map((v, i) => Math.min(most[i]!, Math.max(least[i]!, v)));
-  let parameters = kept(Float64Array.from(start));
+  let parameters: Float64Array = kept(Float64Array.from(start));
   let r = residuals(parameters);
   let sum = square(r);
   let damping = 1e-3;
@@ -51,17 +53,15 @@ export function leastSquares({ residuals, start, scale, least, most }: LeastSqua
   for (let round = 0; round < MOST_ROUNDS && !hasConverged; round++) {
     const damped = normal.jtj.slice();
     for (let i = 0; i < P; i++) damped[i * P + i]! *= 1 + damping;
-    const inverse = choleskyInverse(damped, P);
-    const next = kept(
-      parameters.map((v, i) => {
-        let step = 0;
-        for (let j = 0; j < P; j++) step -= (inverse?.[i * P + j] ?? 0) * normal.gradient[j]!;
-        return v + step;
-      }),
-    );
+    const next = boundedStep(damped, normal.gradient, parameters, least, most);
+    if (!next) {
+      damping *= 10;
+      if (damping > 1e12) break;
+      continue;
+    }
     const tried = residuals(next);
     const reached = square(tried);
-    if (inverse && reached <= sum) {
+    if (reached <= sum) {
       const still = next.every((v, i) => Math.abs(v - parameters[i]!) <= SETTLED_STEP * scale[i]!);
       hasConverged = still || sum - reached <= SETTLED * sum;
       parameters = next;
@@ -77,6 +77,44 @@ export function leastSquares({ residuals, start, scale, least, most }: LeastSqua
   }
   const covariance = choleskyInverse(normal.jtj, P) ?? new Float64Array(P * P).fill(Number.POSITIVE_INFINITY);
   return { parameters, covariance, sumOfSquares: sum, hasConverged };
+}
+
+/**
+ * Where a step A δ = −g leads within bounds. What it would carry past a bound is put on the bound, and the rest is solved
+ * anew for that: cut off afterwards, parameters that stand for one another would end far from where they belong.
+ *
+ * @returns undefined where A is singular to rounding
+ */
+function boundedStep(
+  A: Float64Array,
+  gradient: Float64Array,
+  at: Float64Array,
+  least: readonly number[],
+  most: readonly number[],
+): Float64Array | undefined {
+  const P = at.length;
+  const delta = new Float64Array(P);
+  const isPinned = new Array<boolean>(P).fill(false);
+  for (;;) {
+    const free = Array.from({ length: P }, (_, i) => i).filter((i) => !isPinned[i]);
+    const n = free.length;
+    const inverse = choleskyInverse(Float64Array.from(free.flatMap((i) => free.map((j) => A[i * P + j]!))), n);
+    if (!inverse) return undefined;
+    const rhs = free.map((i) => {
+      let sum = -gradient[i]!;
+      for (let j = 0; j < P; j++) if (isPinned[j]) sum -= A[i * P + j]! * delta[j]!;
+      return sum;
+    });
+    free.forEach((i, r) => {
+      delta[i] = rhs.reduce((sum, v, c) => sum + inverse[r * n + c]! * v, 0);
+    });
+    const past = free.filter((i) => at[i]! + delta[i]! < least[i]! || at[i]! + delta[i]! > most[i]!);
+    if (past.length === 0) return at.map((v, i) => v + delta[i]!);
+    for (const i of past) {
+      isPinned[i] = true;
+      delta[i] = (delta[i]! < 0 ? least[i]! : most[i]!) - at[i]!;
+    }
+  }
 }
 
 const square = (r: Float64Array) => r.reduce((sum, v) => sum + v * v, 0);

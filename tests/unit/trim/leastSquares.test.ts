@@ -74,6 +74,20 @@ test("bounds hold; what does not matter leaves an infinite covariance", () => {
   expect(two.covariance[0]).toBe(Number.POSITIVE_INFINITY);
 });
 
+test("two that stand for one another, one of them held by a bound: the other takes up the rest at once", () => {
+  const found = leastSquares({
+    residuals: (p) => Float64Array.of(1e3 * (p[0]! + p[1]! - 5), p[1]!, 0.01 * p[0]!),
+    start: [0, 0],
+    scale: [1, 1],
+    least: [-1, -100],
+    most: [1, 100],
+  });
+  // With p₀ = 1 what is left is least at p₁ = 4·10⁶/(10⁶ + 1).
+  expect(found.parameters[0]).toBe(1);
+  expect(found.parameters[1]).toBeCloseTo(4e6 / (1e6 + 1), 8);
+  expect(found.hasConverged).toBe(true);
+});
+
 test("lists of different length are a mistake of the caller's", () => {
   expect(() => leastSquares({ residuals: () => new Float64Array(1), start: [0, 0], scale: [1], ...free(2) })).toThrow(
     RangeError,
