@@ -231,8 +231,6 @@ test.each([
   ] as const;
   const refit = refitOf(readingsOf({ factor: [1, 1], series }, many));
   const [driven] = refit.nextCut;
-  console.log(JSON.stringify(rr.elements), rr.misfit, JSON.stringify(rr.perReading), rr.error_ohm, rr.mutualScale);
-  const [driven] = rr.nextCut;
   const reactance = (height_m: number) => {
     const elements = plan.elements.map((e, i) => (i ? e : { ...e, height_m }));
     return okValue(arraySample({ plan: { ...plan, elements }, frequency_MHz: f, directions: nowhere }))
