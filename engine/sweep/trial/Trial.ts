@@ -21,7 +21,7 @@ export type Known = (ask: TrialAsk) => Result<ArraySample> | undefined;
 export interface TrialStep<R> {
   /** Solves still needed, in the order they are best done. None: the trial is done. */
   readonly asks: readonly TrialAsk[];
-  /** What can be shown already; null: nothing yet. */
+  /** What can be shown already; null: nothing yet. It may be worked out only when it is looked at. */
   readonly picture: R | null;
   /** Part of the work done, 0..1, as far as can be told. */
   readonly part: number;

@@ -14,10 +14,10 @@ import { lejaPoints } from "./lejaPoints.ts";
 import type { Known, TrialAsk } from "./Trial.ts";
 
 /** Nodes on each axis to begin with: the first picture. */
-const FEWEST = 3;
+const FEWEST = 4;
 const MOST_ON_AXIS = 30;
-/** So many goals off, one point more will hardly do. */
-const FAR = 30;
+/** So many goals off, one point more will hardly do; nor near a resonance, where the last checks are. Rounds cost time of their own. */
+const FAR = 3;
 /** Azimuths by which the place of the last checks is found. */
 const SOME = 6;
 
@@ -168,7 +168,7 @@ export function refineBox(
       };
     });
     const grown = [...counts];
-    const test = (probes: readonly Probe[]): boolean => {
+    const test = (probes: readonly Probe[], step: 1 | 2 = 1): boolean => {
       let isAgreed = true;
       for (const { place, axis } of probes) {
         beside.set(place.join(), place);
@@ -176,7 +176,7 @@ export function refineBox(
         if (inGoals <= 1) continue;
         isAgreed = false;
         const at = axis ?? indexOfMost(differences.map((difference) => difference(place)));
-        grown[at] = Math.max(grown[at]!, counts[at]! + (inGoals > FAR ? 2 : 1));
+        grown[at] = Math.max(grown[at]!, counts[at]! + (inGoals > FAR ? 2 : step));
       }
       return isAgreed;
     };
@@ -188,7 +188,7 @@ export function refineBox(
         check();
         return ended(last);
       }
-      isAgreed = test(state.farthest) && test([...beside.values()].map((place) => ({ place })));
+      isAgreed = test(state.farthest, 2) && test([...beside.values()].map((place) => ({ place })));
     }
     check();
     state.farthest = null;

@@ -6,6 +6,7 @@ import {
   type TrialAsk,
   type TrialPicture,
   type TrialRequest,
+  type TrialStep,
 } from "../../../engine/index.ts";
 import type { Hand } from "./Hand.ts";
 import { onceEach, spreadAsks } from "./spreadAsks.ts";
@@ -19,6 +20,8 @@ const mostInBatch = 24;
 const look_ms = 300;
 /** … and spends no more than this part of the time on looking. */
 const lookPart = 0.2;
+/** A picture on the way is sent this often at most, and takes no more than that part of the time either. */
+const picture_ms = 300;
 /** The page is told how far it is this often at most. */
 const tell_ms = 100;
 /** Samples kept for trials to come, some ten or twenty kilobytes each. */
@@ -51,6 +54,8 @@ interface Running {
   part: number;
   lookedAt_ms: number;
   look_ms: number;
+  picturedAt_ms: number;
+  picture_ms: number;
   toldAt_ms: number;
 }
 
@@ -98,16 +103,30 @@ export function leadTrials(
     one.lookedAt_ms = now_ms();
     one.look_ms = one.lookedAt_ms - from_ms;
     if (!step.ok) return end({ run: one.run, kind: "failed", problems: step.problems, busy: busy() });
-    const { asks, picture, part } = step.value;
+    const { asks, part } = step.value;
     one.part = part;
     one.partBefore ??= part;
     one.waiting = onceEach(asks, (key) => known.has(key) || isAsked(key));
-    if (asks.length === 0) return end({ run: one.run, kind: "done", progress: progressOf(one), picture, busy: busy() });
+    if (asks.length === 0)
+      return end({ run: one.run, kind: "done", progress: progressOf(one), picture: step.value.picture, busy: busy() });
     if (one.waiting.size === 0 && inFlight() === 0)
       return end({ run: one.run, kind: "thrown", message: "a trial asks for what it was told already", busy: busy() });
+    // Hands first: a picture takes a while.
     spread(one);
+    const picture = isPictureDue(one) ? pictureOf(one, step.value) : null;
     one.toldAt_ms = now_ms();
     report({ run: one.run, kind: "going", progress: progressOf(one), busy: busy(), ...(picture && { picture }) });
+  };
+
+  const isPictureDue = (one: Running) =>
+    now_ms() - one.picturedAt_ms > picture_ms && one.picture_ms < lookPart * (now_ms() - one.picturedAt_ms);
+
+  const pictureOf = (one: Running, step: TrialStep<TrialPicture>) => {
+    const from_ms = now_ms();
+    const { picture } = step;
+    one.picturedAt_ms = now_ms();
+    one.picture_ms = one.picturedAt_ms - from_ms;
+    return picture;
   };
 
   const end = (last: TrialReport) => {
@@ -203,6 +222,8 @@ export function leadTrials(
         part: 0,
         lookedAt_ms: from_ms,
         look_ms: 0,
+        picturedAt_ms: Number.NEGATIVE_INFINITY,
+        picture_ms: 0,
         toldAt_ms: from_ms,
       };
       look(running);

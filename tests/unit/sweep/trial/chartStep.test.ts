@@ -110,13 +110,13 @@ describe("chartStep", () => {
     expect(untold.error.error_ohm).toBeGreaterThan(0.3);
   });
 
-  test("a first picture comes from nine solves, and says that nothing has checked it", () => {
+  test("a first picture comes from sixteen solves, and says that nothing has checked it", () => {
     const step = okValue(chartStep(request(), () => undefined));
     expect(step.chart).toBeNull();
-    const nodes = new Map(step.asks.slice(0, 9).map((ask) => [askKey(ask), ok(formula(...placeOf(ask.plan)))]));
+    const nodes = new Map(step.asks.slice(0, 16).map((ask) => [askKey(ask), ok(formula(...placeOf(ask.plan)))]));
     const next = okValue(chartStep(request(), (ask) => nodes.get(askKey(ask))));
     expect(next.chart).not.toBeNull();
-    expect(next.error).toMatchObject({ nodes: 9, checks: 0, isAgreed: false });
+    expect(next.error).toMatchObject({ nodes: 16, checks: 0, isAgreed: false });
     expect(next.part).toBeGreaterThan(step.part);
     expect(next.part).toBeLessThan(1);
   });
