@@ -40,6 +40,7 @@ export function MapSection({ obstacle }: { readonly obstacle: string | null }) {
   const height_m = usePlan((s) => reflectorOf(s.plan)?.height_m);
   const driven_m = usePlan((s) => drivenOf(s.plan)?.height_m);
   const lengths = useLengths();
+  const meeting_m = usePlan(({ plan }) => meetingSpacing_m(plan, choices.from_wl * lambda, choices.to_wl * lambda));
   const here = useMemo(
     () => (spacing_m !== undefined && height_m !== undefined ? { spacing_m, height_m } : null),
     [spacing_m, height_m],
@@ -58,13 +59,6 @@ export function MapSection({ obstacle }: { readonly obstacle: string | null }) {
 
   return (
     <div className="tl-part">
-      <Switch<MapFigure>
-        label="figure"
-        isLabelShown={false}
-        choices={figures}
-        value={choices.figure}
-        onChange={(value) => chooseTrial("map", { figure: value })}
-      />
       <div className="tl-fields">
         <ChoiceField
           label="spacing from"
@@ -132,6 +126,13 @@ export function MapSection({ obstacle }: { readonly obstacle: string | null }) {
           picture && run && <SaveMenu run={run} name="map" table={() => mapSavedTable(picture)} drawings={drawings} />
         }
       />
+      <Switch<MapFigure>
+        label="figure"
+        isLabelShown={false}
+        choices={figures}
+        value={choices.figure}
+        onChange={(value) => chooseTrial("map", { figure: value })}
+      />
       {picture && (
         <div ref={drawings} onPointerLeave={() => setCursor(null)}>
           <MapChart
@@ -149,6 +150,8 @@ export function MapSection({ obstacle }: { readonly obstacle: string | null }) {
           />
           <p className="fr-note">
             A press on the map, or Enter, puts the reflector there; undo takes it back. The driven stays as it is.
+            {meeting_m !== null &&
+              ` The lines step at ${lengths.text(meeting_m)}: nearer than that the two fields of radials cross, and one lies on the other.`}
           </p>
           <output className="fr-problem tl-refused">{refused}</output>
         </div>
@@ -163,4 +166,13 @@ function moved(plan: SavedPlan, { spacing_m, height_m }: MapPlace): SavedPlan {
   if (!reflector) return plan;
   const even = (m: number) => Math.round(m * 200) / 200;
   return withElementHeight(withSpacing(plan, even(spacing_m)), reflector.id, even(height_m));
+}
+
+/** The spacing at which the ends of two even fields of radials meet, where the map has it; they then begin to cross. */
+function meetingSpacing_m(plan: SavedPlan, from_m: number, to_m: number): number | null {
+  const [a, b] = [drivenOf(plan)?.radials, reflectorOf(plan)?.radials];
+  const isOver = plan.ground.kind === "soil" && plan.soilModel === "full-wave" && plan.fields?.radials !== "stop";
+  if (!isOver || !a || !b || a.each || b.each || plan.fields?.radials === "bus") return null;
+  const meeting_m = a.length_m + b.length_m;
+  return meeting_m > from_m && meeting_m < to_m ? meeting_m : null;
 }
