@@ -1,9 +1,7 @@
-import { useEffect, useRef, useState } from "react";
+import { useState } from "react";
 import { defaultAllowance } from "../../../engine/index.ts";
 import { usePlan } from "../../store/usePlan.ts";
-import { Button } from "../../ui/Button.tsx";
-import { Icon } from "../../ui/Icon.tsx";
-import { Switch } from "../../ui/Switch.tsx";
+import { SideRoom } from "../../ui/SideRoom.tsx";
 import type { MakeWorker } from "../../worker/EngineWorker.ts";
 import { FilesSection } from "./files/FilesSection.tsx";
 import { LogSection } from "./log/LogSection.tsx";
@@ -34,43 +32,24 @@ interface Props {
 
 /** What is taken to the garden and what is brought back, in parts of which one stands open. */
 export function BenchRoom({ makeWorker, onClose }: Props) {
-  const room = useRef<HTMLElement>(null);
   const [part, setPart] = useState<Part>("sheets");
   const allowance = usePlan((s) => benchOf(s.plan).allowance ?? defaultAllowance);
   const expected = useExpected(makeWorker, allowance, part === "sheets" || part === "measuring" || part === "files");
-  useEffect(() => {
-    room.current?.focus({ preventScroll: true });
-    room.current?.scrollIntoView?.({ block: "start" });
-  }, []);
   return (
-    <section
-      className="sheet room room--bench"
-      aria-labelledby="bench-name"
-      ref={room}
-      tabIndex={-1}
-      onKeyDown={(event) => event.key === "Escape" && !event.defaultPrevented && onClose()}
+    <SideRoom<Part>
+      name="Paper and readings"
+      place="bench"
+      parts={partNames}
+      part={part}
+      onPart={setPart}
+      onClose={onClose}
     >
-      <header className="fr-head">
-        <h2 className="room__name" id="bench-name">
-          Paper and readings
-        </h2>
-        <Switch<Part>
-          label="Part of this room"
-          isLabelShown={false}
-          choices={partNames}
-          value={part}
-          onChange={setPart}
-        />
-        <Button look="quiet" icon={<Icon name="cross" />} onClick={onClose}>
-          Close
-        </Button>
-      </header>
       {part === "sheets" && <SheetsSection allowance={allowance} expected={expected} />}
       {part === "measuring" && <MeasuringSection allowance={allowance} expected={expected} />}
       {part === "correction" && <RefitSection makeWorker={makeWorker} />}
       {part === "log" && <LogSection />}
       {part === "on-air" && <OnAirSection />}
       {part === "files" && <FilesSection expected={expected} />}
-    </section>
+    </SideRoom>
   );
 }

@@ -1,9 +1,7 @@
-import { type ReactNode, useDeferredValue, useEffect, useMemo, useRef, useState } from "react";
+import { type ReactNode, useDeferredValue, useMemo, useState } from "react";
 import { feedlineOf, type Ladder, lineOfCable, type Problem } from "../../../engine/index.ts";
 import { usePlan } from "../../store/usePlan.ts";
-import { Button } from "../../ui/Button.tsx";
-import { Icon } from "../../ui/Icon.tsx";
-import { Switch } from "../../ui/Switch.tsx";
+import { SideRoom } from "../../ui/SideRoom.tsx";
 import type { MakeWorker } from "../../worker/EngineWorker.ts";
 import { LineFields } from "./line/LineFields.tsx";
 import { LineSection } from "./line/LineSection.tsx";
@@ -37,7 +35,6 @@ interface Props {
 
 /** Everything between the rig and the antenna, in parts of which one stands open. */
 export function FeedRoom({ makeWorker, onClose }: Props) {
-  const room = useRef<HTMLElement>(null);
   const [part, setPart] = useState<Part>("line");
   const feedline = usePlan((s) => feedlineOf(s.plan));
   const edit = useFeedlineEdit();
@@ -53,11 +50,6 @@ export function FeedRoom({ makeWorker, onClose }: Props) {
     [feed, feedline, line, section],
   );
   const chosen = matches?.ok ? matchNamed(matches.value, feedline.match) : undefined;
-
-  useEffect(() => {
-    room.current?.focus({ preventScroll: true });
-    room.current?.scrollIntoView?.({ block: "start" });
-  }, []);
 
   const body = (): ReactNode => {
     if (!line.ok) return <Problems problems={line.problems} />;
@@ -99,28 +91,14 @@ export function FeedRoom({ makeWorker, onClose }: Props) {
   };
 
   return (
-    <section
-      className="sheet room room--feedroom"
-      aria-labelledby="feedroom-name"
-      ref={room}
-      tabIndex={-1}
-      onKeyDown={(event) => event.key === "Escape" && !event.defaultPrevented && onClose()}
+    <SideRoom<Part>
+      name="From rig to antenna"
+      place="feedroom"
+      parts={partNames}
+      part={part}
+      onPart={setPart}
+      onClose={onClose}
     >
-      <header className="fr-head">
-        <h2 className="room__name" id="feedroom-name">
-          From rig to antenna
-        </h2>
-        <Switch<Part>
-          label="Part of this room"
-          isLabelShown={false}
-          choices={partNames}
-          value={part}
-          onChange={setPart}
-        />
-        <Button look="quiet" icon={<Icon name="cross" />} onClick={onClose}>
-          Close
-        </Button>
-      </header>
       <LineFields feedline={feedline} edit={edit} />
       {body()}
       {feed && part !== "pair" && part !== "reversal" && (
@@ -131,7 +109,7 @@ export function FeedRoom({ makeWorker, onClose }: Props) {
           )}
         </>
       )}
-    </section>
+    </SideRoom>
   );
 }
 

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useState } from "react";
 import { limits, reflectorOf } from "../../../engine/index.ts";
 import type { TrialKind } from "../../store/trials/TrialRun.ts";
 import { arrivalOf } from "../../store/trials/trialRequests.ts";
@@ -6,8 +6,7 @@ import { trialChoicesStore, useTrialChoices } from "../../store/trials/useTrialC
 import { useTrials } from "../../store/trials/useTrials.ts";
 import { usePlan } from "../../store/usePlan.ts";
 import { Button } from "../../ui/Button.tsx";
-import { Icon } from "../../ui/Icon.tsx";
-import { Switch } from "../../ui/Switch.tsx";
+import { SideRoom } from "../../ui/SideRoom.tsx";
 import { BandSection } from "./band/BandSection.tsx";
 import { BestSection } from "./best/BestSection.tsx";
 import { ChoiceField } from "./ChoiceField.tsx";
@@ -40,45 +39,25 @@ let lastPart: TrialKind = "pace";
 
 /** Where many designs are tried at once: walks, maps, a search, wire, the band, errors in building. */
 export function TrialsRoom({ onClose }: { onClose(): void }) {
-  const room = useRef<HTMLElement>(null);
   const [part, setPart] = useState(lastPart);
   const busy = useTrials((s) => s.busy);
   const going = useTrials((s) => s.going);
   const obstacle = useObstacle(part);
   const Section = sections[part];
 
-  useEffect(() => {
-    room.current?.focus({ preventScroll: true });
-    room.current?.scrollIntoView?.({ block: "start" });
-  }, []);
-
   return (
-    <section
-      className="sheet room room--trials"
-      aria-labelledby="trials-name"
-      ref={room}
-      tabIndex={-1}
-      data-busy={busy}
-      onKeyDown={(event) => event.key === "Escape" && !event.defaultPrevented && onClose()}
+    <SideRoom<TrialKind>
+      name="Trials"
+      place="trials"
+      parts={parts}
+      part={part}
+      onPart={(value) => {
+        lastPart = value;
+        setPart(value);
+      }}
+      onClose={onClose}
+      busy={busy}
     >
-      <header className="fr-head">
-        <h2 className="room__name" id="trials-name">
-          Trials
-        </h2>
-        <Switch<TrialKind>
-          label="Part of this room"
-          isLabelShown={false}
-          choices={parts}
-          value={part}
-          onChange={(value) => {
-            lastPart = value;
-            setPart(value);
-          }}
-        />
-        <Button look="quiet" icon={<Icon name="cross" />} onClick={onClose}>
-          Close
-        </Button>
-      </header>
       {going && going !== part && (
         <p className="fr-note">
           {`“${parts.find((one) => one.value === going)?.label}” is still being worked out; starting another here stops it, and it can go on later.`}
@@ -86,7 +65,7 @@ export function TrialsRoom({ onClose }: { onClose(): void }) {
       )}
       <Section obstacle={obstacle} />
       <Arrival />
-    </section>
+    </SideRoom>
   );
 }
 
