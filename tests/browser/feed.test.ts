@@ -189,6 +189,8 @@ describe("the feed room", { timeout: 180_000 }, () => {
     const page = await open();
     await settled(page);
     await opener(page).click();
+    // Else the preview's figures give way to the full ones in the midst of it.
+    await solved(page);
     await cableChoice(page).selectOption("own");
     for (const [name, typed, says] of [
       ["velocity factor", "1.3", /at most 1/],
