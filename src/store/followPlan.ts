@@ -6,7 +6,9 @@ import { engineClient } from "../worker/engineClient.ts";
 import type { Answer } from "./Answer.ts";
 import { type AnswerModel, answerModels, inModel } from "./answerModels.ts";
 import { designsOf, keyOf, ofPins } from "./designs.ts";
+import type { Follower } from "./Follower.ts";
 import { followBands } from "./followBands.ts";
+import { fullPace } from "./fullPace.ts";
 import { heldForFrame, type NextFrame, nextFrame } from "./heldForFrame.ts";
 import type { PlanHistory } from "./PlanHistory.ts";
 import { readoutRequest } from "./readoutRequest.ts";
@@ -24,33 +26,12 @@ export interface Writable<T> {
   setState(part: Partial<T>): void;
 }
 
-export interface Follower {
-  /** Breaks off the full answer to the plan on screen: what is shown stays. */
-  stopFull(): void;
-  /** Takes it up again. */
-  goOn(): void;
-  /** After a fault: start the engine again and ask for what is on screen. */
-  retry(): void;
-  stop(): void;
-}
-
 /** Answers kept for pinned plans and for undo, in each model: the answers of one plan are about 30 kB. */
 const mostKept = 40;
 /** A plan this long unchanged is worth the full answer. */
 export const still_ms = 120;
 /** In a drag the sweep across the band follows at this pace: frames are for the pattern. */
 export const sweepPace_ms = 400;
-/** When the full answer keeps pace with a drag, so that it is asked for every frame and no preview is. */
-export const fullPace = {
-  /** A full answer that takes no longer than this does … */
-  quick_ms: 10,
-  /** … and one that takes longer than this, in a drag, does not. */
-  slow_ms: 16,
-  /** The preview steps in where a full answer keeps the hand waiting for so long. */
-  standIn_ms: 50,
-  /** So few radials, in all fields together, are thought quick before their answer was timed. */
-  fewRadials: 16,
-};
 /** Where no preview takes its place, an answer to another plan is not left standing unmarked for longer than this. */
 export const markOld_ms = 500;
 
