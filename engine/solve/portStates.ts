@@ -71,15 +71,11 @@ export function portStates(
   const p = portVectors(segments, basis, portEnd);
   const P = ports.length;
   const symmetry = findSymmetry(segments, basis, p, portEnd);
-  const Z = fillMatrix(
-    segments,
-    basis,
-    frequency_Hz,
-    kernel,
+  const Z = fillMatrix(segments, basis, frequency_Hz, kernel, {
     store,
     symmetry,
-    onPart && ((part) => onPart(FILL * part)),
-  );
+    onPart: onPart && ((part) => onPart(FILL * part)),
+  });
   onPart?.(FILL);
   const count = symmetry?.count ?? basis.count;
   const rhs = symmetry ? toClasses(p, P, symmetry) : p;

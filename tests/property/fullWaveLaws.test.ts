@@ -111,9 +111,9 @@ test("blocks that are kept give the matrix that none give, and give it again", (
   const { kernel } = surroundings(problem(average, all, [port]), WAVELENGTH_m);
   const none = fillMatrix(segments, basis, FREQUENCY_HZ, kernel);
   const store = new Map<string, Float64Array>();
-  const first = fillMatrix(segments, basis, FREQUENCY_HZ, kernel, store);
+  const first = fillMatrix(segments, basis, FREQUENCY_HZ, kernel, { store });
   const kept = store.size;
-  const again = fillMatrix(segments, basis, FREQUENCY_HZ, kernel, store);
+  const again = fillMatrix(segments, basis, FREQUENCY_HZ, kernel, { store });
   // Upright and four radials: 1 + 1 + 3 blocks of 15; the wire apart: 1 + 5.
   expect(kept).toBe(11);
   expect(store.size).toBe(kept);

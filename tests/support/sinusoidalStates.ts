@@ -35,7 +35,7 @@ export function sinusoidalStates(problem: WireProblem): SinusoidalStates {
   const { segments } = segmentWires(problem.wires, problem.ports, graph, problem.frequency_Hz, (2 * Math.PI) / k);
   const basis = buildBasis(segments);
   const { kernel, store } = surroundings(problem, REACH_WAVELENGTHS * ((2 * Math.PI) / k));
-  const Z = fillMatrix(segments, basis, problem.frequency_Hz, kernel, store);
+  const Z = fillMatrix(segments, basis, problem.frequency_Hz, kernel, { store });
   const f = problem.wires.map((wire, w) => {
     const middle = plane && wire.from_m[2] === 0 ? 0 : 0.5 * (wire.from_m[2] + wire.to_m[2]);
     return coefficients(segments, basis, w, (z) => Math.sin(k * (wire.to_m[2] - middle - Math.abs(z - middle))));

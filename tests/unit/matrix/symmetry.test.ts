@@ -39,7 +39,7 @@ function bothWays(problem: WireProblem) {
   if (!symmetry) return { symmetry, unknowns: basis.count, full, byClasses: full, apart: 0 };
   // With a store and without: pairs are found the same.
   for (const store of [undefined, new Map<string, Float64Array>()]) {
-    const Z = fillMatrix(segments, basis, frequency_Hz, kernel, store, symmetry);
+    const Z = fillMatrix(segments, basis, frequency_Hz, kernel, { store, symmetry });
     const byClasses = fromClasses(solveSymmetric(Z, symmetry.count, toClasses(p, P, symmetry), P).x, P, symmetry);
     const size = full.reduce((most, v) => Math.max(most, Math.abs(v)), 0);
     const apart = full.reduce((most, v, i) => Math.max(most, Math.abs(v - byClasses[i]!)), 0) / size;
