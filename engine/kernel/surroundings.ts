@@ -6,8 +6,10 @@ import { imagesCurrents } from "../wires/imagesCurrents.ts";
 import { freeSpaceKernel } from "./freeSpaceKernel.ts";
 import { type Burial, keptKernels } from "./halfSpace/keptKernels.ts";
 import { keptTable } from "./halfSpace/keptTable.ts";
+import { panelsInAir } from "./halfSpace/panelsInAir.ts";
 import { halfSpaceKernel } from "./halfSpaceKernel.ts";
 import type { PairKernel } from "./PairKernel.ts";
+import type { PanelKernel } from "./PanelKernel.ts";
 import { perfectGroundKernel } from "./perfectGroundKernel.ts";
 
 /** Up to this many wires, looking for pairs of one geometry costs more than it saves. */
@@ -15,6 +17,8 @@ const FEW_WIRES = 6;
 
 export interface Surroundings {
   readonly kernel: PairKernel;
+  /** The same between points, where all wires are in air over soil. */
+  readonly panels?: PanelKernel | undefined;
   readonly store?: BlockStore;
 }
 
@@ -33,6 +37,7 @@ export function surroundings(problem: WireProblem, reach_m: number): Surrounding
     const buried = burial && keptKernels(frequency_Hz, relativePermittivity, conductivity_SPerM, reach_m, burial);
     return {
       kernel: halfSpaceKernel(table, buried),
+      panels: buried ? undefined : panelsInAir(table),
       store: keptBlocks(`${frequency_Hz}|${relativePermittivity}|${conductivity_SPerM}`),
     };
   }

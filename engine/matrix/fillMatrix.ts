@@ -1,11 +1,13 @@
 import type { Basis } from "../basis/Basis.ts";
 import type { PairKernel } from "../kernel/PairKernel.ts";
+import type { PanelKernel } from "../kernel/PanelKernel.ts";
 import type { Segments } from "../wires/Segments.ts";
 import type { BlockStore } from "./BlockStore.ts";
-import { blockSize, nodeBlock, type Scales, scalesAt } from "./nodeBlock.ts";
+import { type BlockSource, blockSize, nodeBlock, type Scales, scalesAt } from "./nodeBlock.ts";
 import { type NodeUnknowns, nodeUnknowns } from "./nodeUnknowns.ts";
 import type { Symmetry } from "./Symmetry.ts";
 import { wireCutKeys, wirePairKey } from "./wirePairKey.ts";
+import { type Panel, wirePanels } from "./wirePanels.ts";
 
 /** The block of a pair of wires that is kept nowhere. */
 let scratch = new Float64Array(0);
@@ -14,6 +16,8 @@ export interface FillOptions {
   /** Blocks kept for this kernel and frequency; absent: nothing is kept, which is quickest for a few unlike wires. */
   readonly store?: BlockStore | undefined;
   readonly symmetry?: Symmetry | null | undefined;
+  /** The same kernels between points, by which what is well apart is integrated more quickly (see nodeBlock for the error). */
+  readonly panels?: PanelKernel | undefined;
   /** Told now and then which part of the pairs is done, 0..1. */
   readonly onPart?: ((part: number) => void) | undefined;
 }
@@ -39,15 +43,21 @@ export function fillMatrix(
   basis: Basis,
   frequency_Hz: number,
   kernel: PairKernel,
-  { store, symmetry, onPart }: FillOptions = {},
+  { store, symmetry, panels, onPart }: FillOptions = {},
 ): Float64Array {
   const N = symmetry?.count ?? basis.count;
   const half = new Float64Array(2 * N * N);
   const unknowns = nodeUnknowns(segments, basis, symmetry);
   const scales = scalesAt(frequency_Hz);
+  const source: BlockSource = { kernel, scales, panels };
   const { firstOfWire } = segments;
   const wires = firstOfWire.length - 1;
   const keys = store ? wireCutKeys(segments) : [];
+  const known: Panel[] = [];
+  const panelsOf = (w: number): Panel => {
+    known[w] ??= wirePanels(keys[w], segments.length.subarray(firstOfWire[w]!, firstOfWire[w + 1]!));
+    return known[w];
+  };
 
   for (let a = 0; a < wires; a++) {
     onPart?.((a / wires) ** 2);
@@ -68,13 +78,13 @@ export function fillMatrix(
         }
         if (!block) {
           block = new Float64Array(blockSize(n, m));
-          nodeBlock(block, segments, a, b, kernel, scales);
+          nodeBlock(block, segments, a, b, source, panelsOf);
           store.set(key, block);
         }
       } else {
         if (scratch.length < blockSize(n, m)) scratch = new Float64Array(blockSize(n, m));
         block = scratch;
-        nodeBlock(block, segments, a, b, kernel, scales);
+        nodeBlock(block, segments, a, b, source, panelsOf);
       }
       // The other triangle is added at the end, so a wire with itself counts by half.
       const weight = a === b ? 0.5 * times : times;

@@ -67,13 +67,14 @@ export function portStates(
     soilAround(problem),
   );
   const basis = buildBasis(segments);
-  const { kernel, store } = surroundings(problem, reach(segments));
+  const { kernel, panels, store } = surroundings(problem, reach(segments));
   const p = portVectors(segments, basis, portEnd);
   const P = ports.length;
   const symmetry = findSymmetry(segments, basis, p, portEnd);
   const Z = fillMatrix(segments, basis, frequency_Hz, kernel, {
     store,
     symmetry,
+    panels,
     onPart: onPart && ((part) => onPart(FILL * part)),
   });
   onPart?.(FILL);
