@@ -12,8 +12,13 @@ export function measureResidual(
   rhs: Float64Array,
   columns: number,
 ): number {
-  let norm = 0;
-  for (let q = 0; q < 2 * n * n; q++) norm += matrix[q]! * matrix[q]!;
+  let normRe = 0;
+  let normIm = 0;
+  for (let q = 0; q < 2 * n * n; q += 2) {
+    normRe += matrix[q]! * matrix[q]!;
+    normIm += matrix[q + 1]! * matrix[q + 1]!;
+  }
+  const norm = normRe + normIm;
   let worst = 0;
   for (let c = 0, base = 0; c < columns; c++, base += 2 * n) {
     let miss = 0;

@@ -1,4 +1,7 @@
 import { factorSymmetric, type SymmetricFactors } from "./factorSymmetric.ts";
+import { rowProducts } from "./rowProducts.ts";
+
+const sums = new Float64Array(8);
 
 /**
  * Factors a complex symmetric matrix whose first `kept` rows and columns are those of a matrix that was factored before:
@@ -30,21 +33,28 @@ export function refactorSymmetric(
     }
 
   const left = n - kept;
-  // Rows of L₂₁ D₁, by substitution in L₁₁ …
+  // Rows of L₂₁ D₁, by substitution in L₁₁: two rows and two columns at a time, an odd last one as its own partner …
   const yRe = new Float64Array(left * kept);
   const yIm = new Float64Array(left * kept);
-  for (let r = 0; r < left; r++) {
-    const row = r * kept;
-    const q = 2 * (kept + r) * n;
-    for (let j = 0; j < kept; j++) {
-      let sRe = matrix[q + 2 * j]!;
-      let sIm = matrix[q + 2 * j + 1]!;
-      for (let t = 0, l = j * n, y = row; t < j; t++, l++, y++) {
-        sRe -= re[l]! * yRe[y]! - im[l]! * yIm[y]!;
-        sIm -= re[l]! * yIm[y]! + im[l]! * yRe[y]!;
+  for (let r = 0; r < left; r += 2) {
+    const other = Math.min(r + 1, left - 1);
+    for (let j = 0; j < kept; j += 2) {
+      const next = Math.min(j + 1, kept - 1);
+      rowProducts(sums, yRe, yIm, r * kept, other * kept, re, im, j * n, next * n, j);
+      for (const half of [0, 1]) {
+        const row = half ? other : r;
+        const q = 2 * (kept + row) * n;
+        const y = row * kept;
+        const aRe = matrix[q + 2 * j]! - sums[4 * half]!;
+        const aIm = matrix[q + 2 * j + 1]! - sums[4 * half + 1]!;
+        yRe[y + j] = aRe;
+        yIm[y + j] = aIm;
+        if (next === j) continue;
+        const lRe = re[next * n + j]!;
+        const lIm = im[next * n + j]!;
+        yRe[y + next] = matrix[q + 2 * next]! - sums[4 * half + 2]! - (lRe * aRe - lIm * aIm);
+        yIm[y + next] = matrix[q + 2 * next + 1]! - sums[4 * half + 3]! - (lRe * aIm + lIm * aRe);
       }
-      yRe[row + j] = sRe;
-      yIm[row + j] = sIm;
     }
   }
   // … and of L₂₁.
@@ -60,17 +70,22 @@ export function refactorSymmetric(
     }
   }
   const rest = new Float64Array(2 * left * left);
-  for (let r = 0; r < left; r++)
-    for (let c = 0; c <= r; c++) {
-      let sRe = matrix[2 * ((kept + r) * n + kept + c)]!;
-      let sIm = matrix[2 * ((kept + r) * n + kept + c) + 1]!;
-      for (let t = 0, l = (kept + r) * n, y = c * kept; t < kept; t++, l++, y++) {
-        sRe -= re[l]! * yRe[y]! - im[l]! * yIm[y]!;
-        sIm -= re[l]! * yIm[y]! + im[l]! * yRe[y]!;
-      }
-      rest[2 * (r * left + c)] = sRe;
-      rest[2 * (r * left + c) + 1] = sIm;
+  for (let r = 0; r < left; r += 2) {
+    const other = Math.min(r + 1, left - 1);
+    for (let c = 0; c <= other; c += 2) {
+      const next = Math.min(c + 1, left - 1);
+      rowProducts(sums, re, im, (kept + r) * n, (kept + other) * n, yRe, yIm, c * kept, next * kept, kept);
+      for (const half of [0, 1])
+        for (const side of [0, 1]) {
+          const row = half ? other : r;
+          const column = side ? next : c;
+          const q = 2 * ((kept + row) * n + kept + column);
+          const at = 2 * (row * left + column);
+          rest[at] = matrix[q]! - sums[4 * half + 2 * side]!;
+          rest[at + 1] = matrix[q + 1]! - sums[4 * half + 2 * side + 1]!;
+        }
     }
+  }
   const own = factorSymmetric(rest, left);
   for (let r = 0; r < left; r++) {
     re.set(own.re.subarray(r * left, r * left + r + 1), (kept + r) * n + kept);
