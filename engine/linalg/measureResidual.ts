@@ -12,28 +12,41 @@ export function measureResidual(
   rhs: Float64Array,
   columns: number,
 ): number {
-  let normRe = 0;
-  let normIm = 0;
-  for (let q = 0; q < 2 * n * n; q += 2) {
-    normRe += matrix[q]! * matrix[q]!;
-    normIm += matrix[q + 1]! * matrix[q + 1]!;
-  }
-  const norm = normRe + normIm;
-  let worst = 0;
-  for (let c = 0, base = 0; c < columns; c++, base += 2 * n) {
-    let miss = 0;
-    let size = 0;
-    for (let i = 0; i < n; i++) {
-      let sRe = -rhs[base + 2 * i]!;
-      let sIm = -rhs[base + 2 * i + 1]!;
-      for (let j = 0, q = 2 * i * n, p = base; j < n; j++, q += 2, p += 2) {
-        sRe += matrix[q]! * x[p]! - matrix[q + 1]! * x[p + 1]!;
-        sIm += matrix[q]! * x[p + 1]! + matrix[q + 1]! * x[p]!;
-      }
-      miss += sRe * sRe + sIm * sIm;
-      size += x[base + 2 * i]! * x[base + 2 * i]! + x[base + 2 * i + 1]! * x[base + 2 * i + 1]!;
+  let norm = 0;
+  const miss = new Float64Array(columns);
+  const size = new Float64Array(columns);
+  for (let i = 0; i < n; i++) {
+    const row = 2 * i * n;
+    let normRe = 0;
+    let normIm = 0;
+    for (let q = row; q < row + 2 * n; q += 2) {
+      normRe += matrix[q]! * matrix[q]!;
+      normIm += matrix[q + 1]! * matrix[q + 1]!;
     }
-    const residual = miss === 0 ? 0 : Math.sqrt(miss / (norm * size));
+    norm += normRe + normIm;
+    for (let c = 0, base = 0; c < columns; c++, base += 2 * n) {
+      // The four products apart: none waits for the other.
+      let rr = -rhs[base + 2 * i]!;
+      let ii = 0;
+      let ri = -rhs[base + 2 * i + 1]!;
+      let ir = 0;
+      for (let q = row, p = base; q < row + 2 * n; q += 2, p += 2) {
+        const re = matrix[q]!;
+        const im = matrix[q + 1]!;
+        const xr = x[p]!;
+        const xi = x[p + 1]!;
+        rr += re * xr;
+        ii += im * xi;
+        ri += re * xi;
+        ir += im * xr;
+      }
+      miss[c]! += (rr - ii) * (rr - ii) + (ri + ir) * (ri + ir);
+      size[c]! += x[base + 2 * i]! * x[base + 2 * i]! + x[base + 2 * i + 1]! * x[base + 2 * i + 1]!;
+    }
+  }
+  let worst = 0;
+  for (let c = 0; c < columns; c++) {
+    const residual = miss[c] === 0 ? 0 : Math.sqrt(miss[c]! / (norm * size[c]!));
     // Written so that NaN is kept, not lost in a comparison.
     if (!(residual <= worst)) worst = residual;
     if (Number.isNaN(worst)) return worst;

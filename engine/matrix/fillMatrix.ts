@@ -6,9 +6,11 @@ import type { BlockStore } from "./BlockStore.ts";
 import { type BlockSource, blockSize, nodeBlock, type Scales, scalesAt } from "./nodeBlock.ts";
 import { type NodeUnknowns, nodeUnknowns } from "./nodeUnknowns.ts";
 import type { Symmetry } from "./Symmetry.ts";
-import { wireCutKeys, wirePairKey } from "./wirePairKey.ts";
+import { wireKeys, wirePairKey } from "./wirePairKey.ts";
 import { type Panel, wirePanels } from "./wirePanels.ts";
 
+/** Rows and columns of a square whose numbers stay at hand. */
+const SQUARE = 32;
 /** The block of a pair of wires that is kept nowhere. */
 let scratch = new Float64Array(0);
 
@@ -16,6 +18,8 @@ export interface FillOptions {
   /** Blocks kept for this kernel and frequency; absent: nothing is kept, which is quickest for a few unlike wires. */
   readonly store?: BlockStore | undefined;
   readonly symmetry?: Symmetry | null | undefined;
+  /** The order in which the unknowns stand, at each place which of them (see levelFirst); absent: as they are numbered. */
+  readonly order?: Int32Array | undefined;
   /** The same kernels between points, by which what is well apart is integrated more quickly (see nodeBlock for the error). */
   readonly panels?: PanelKernel | undefined;
   /** Told now and then which part of the pairs is done, 0..1. */
@@ -43,19 +47,19 @@ export function fillMatrix(
   basis: Basis,
   frequency_Hz: number,
   kernel: PairKernel,
-  { store, symmetry, panels, onPart }: FillOptions = {},
+  { store, symmetry, order, panels, onPart }: FillOptions = {},
 ): Float64Array {
   const N = symmetry?.count ?? basis.count;
   const half = new Float64Array(2 * N * N);
-  const unknowns = nodeUnknowns(segments, basis, symmetry);
+  const unknowns = nodeUnknowns(segments, basis, symmetry, order);
   const scales = scalesAt(frequency_Hz);
   const source: BlockSource = { kernel, scales, panels };
   const { firstOfWire } = segments;
   const wires = firstOfWire.length - 1;
-  const keys = store ? wireCutKeys(segments) : [];
+  const keys = store && wireKeys(segments);
   const known: Panel[] = [];
   const panelsOf = (w: number): Panel => {
-    known[w] ??= wirePanels(keys[w], segments.length.subarray(firstOfWire[w]!, firstOfWire[w + 1]!));
+    known[w] ??= wirePanels(keys?.cuts[w], segments.length.subarray(firstOfWire[w]!, firstOfWire[w + 1]!));
     return known[w];
   };
 
@@ -68,12 +72,12 @@ export function fillMatrix(
       const m = firstOfWire[b + 1]! - firstOfWire[b]!;
       let block: Float64Array | undefined;
       let swapped = false;
-      if (store) {
+      if (store && keys) {
         // A block may have been met the other way round: then rows are columns.
-        const key = wirePairKey(segments, keys, a, b);
+        const key = wirePairKey(keys, a, b);
         block = store.get(key);
         if (!block && a !== b) {
-          block = store.get(wirePairKey(segments, keys, b, a));
+          block = store.get(wirePairKey(keys, b, a));
           swapped = block !== undefined;
         }
         if (!block) {
@@ -156,17 +160,21 @@ function addConductor(
     }
 }
 
-/** Z + Zᵀ, in place. */
+/** Z + Zᵀ, in place, square by square so that columns stay within reach. */
 function addTransposed(Z: Float64Array, N: number): Float64Array {
-  for (let i = 0; i < N; i++)
-    for (let j = 0, p = 2 * i * N, q = 2 * i; j <= i; j++, p += 2, q += 2 * N) {
-      const re = Z[p]! + Z[q]!;
-      const im = Z[p + 1]! + Z[q + 1]!;
-      Z[p] = re;
-      Z[q] = re;
-      Z[p + 1] = im;
-      Z[q + 1] = im;
-    }
+  for (let top = 0; top < N; top += SQUARE)
+    for (let left = 0; left <= top; left += SQUARE)
+      for (let i = top; i < Math.min(top + SQUARE, N); i++) {
+        const end = Math.min(left + SQUARE, i + 1);
+        for (let j = left, p = 2 * (i * N + j), q = 2 * (j * N + i); j < end; j++, p += 2, q += 2 * N) {
+          const re = Z[p]! + Z[q]!;
+          const im = Z[p + 1]! + Z[q + 1]!;
+          Z[p] = re;
+          Z[q] = re;
+          Z[p + 1] = im;
+          Z[q + 1] = im;
+        }
+      }
   return Z;
 }
 

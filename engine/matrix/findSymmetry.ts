@@ -4,6 +4,8 @@ import type { Symmetry } from "./Symmetry.ts";
 
 /** Ends are told apart to this length [m]; wires are joined at 1e-6. */
 const GRAIN_M = 1e-7;
+/** What wires are made of must agree to this, relative. */
+const LIKENESS = 1e-8;
 /** Fewer wires are not worth the search. */
 const FEWEST_WIRES = 5;
 
@@ -64,7 +66,7 @@ function tryMoves(
 ): Symmetry | null {
   const N = basis.count;
   const functions = functionsByHalves(basis);
-  const images: Int32Array[] = [Int32Array.from(ends.keys.keys())];
+  const images: Int32Array[] = [Int32Array.from({ length: segments.firstOfWire.length - 1 }, (_, w) => w)];
   const carried: { readonly to: Int32Array; readonly sign: Int8Array }[] = [];
   for (const move of moves) {
     const wires = carryWires(segments, ends, move);
@@ -103,8 +105,6 @@ function tryMoves(
 interface WireEnds {
   /** 6 per wire: both ends [m]. */
   readonly at: Float64Array;
-  /** Per wire: what must agree besides the ends, from its first end, and from its last. */
-  readonly keys: readonly (readonly [string, string])[];
   /** Wire and direction by its ends. */
   readonly known: ReadonlyMap<string, { readonly wire: number; readonly reversed: boolean }>;
 }
@@ -113,10 +113,9 @@ const pointKey = (x: number, y: number, z: number) =>
   `${Math.round(x / GRAIN_M)},${Math.round(y / GRAIN_M)},${Math.round(z / GRAIN_M)}`;
 
 function wireEnds(segments: Segments): WireEnds {
-  const { firstOfWire, start, tangent, length, radius, internal_ohmPerM, sheath } = segments;
+  const { firstOfWire, start, tangent, length } = segments;
   const wires = firstOfWire.length - 1;
   const at = new Float64Array(6 * wires);
-  const keys: [string, string][] = [];
   const known = new Map<string, { wire: number; reversed: boolean }>();
   for (let w = 0; w < wires; w++) {
     const first = firstOfWire[w]!;
@@ -125,17 +124,11 @@ function wireEnds(segments: Segments): WireEnds {
       at[6 * w + c] = start[3 * first + c]!;
       at[6 * w + 3 + c] = start[3 * last + c]! + length[last]! * tangent[3 * last + c]!;
     }
-    const pieces: string[] = [];
-    for (let s = first; s <= last; s++)
-      pieces.push(
-        [length[s]!, radius[s]!, internal_ohmPerM[2 * s]!, sheath[2 * s]!].map((v) => v.toPrecision(8)).join(" "),
-      );
-    keys.push([pieces.join(), pieces.toReversed().join()]);
     const [p, q] = [0, 3].map((e) => pointKey(at[6 * w + e]!, at[6 * w + e + 1]!, at[6 * w + e + 2]!));
     known.set(`${p}|${q}`, { wire: w, reversed: false });
     known.set(`${q}|${p}`, { wire: w, reversed: true });
   }
-  return { at, keys, known };
+  return { at, known };
 }
 
 interface CarriedWires {
@@ -143,7 +136,7 @@ interface CarriedWires {
   readonly reversed: Uint8Array;
 }
 
-function carryWires(segments: Segments, { at, keys, known }: WireEnds, move: Move): CarriedWires | null {
+function carryWires(segments: Segments, { at, known }: WireEnds, move: Move): CarriedWires | null {
   const wires = segments.firstOfWire.length - 1;
   const to = new Int32Array(wires);
   const reversed = new Uint8Array(wires);
@@ -154,17 +147,40 @@ function carryWires(segments: Segments, { at, keys, known }: WireEnds, move: Mov
       return [x, y, at[6 * w + e + 2]!] as const;
     });
     const image = lookUp(known, p!, q!);
-    if (!image || keys[image.wire]![image.reversed ? 1 : 0] !== keys[w]![0]) return null;
+    if (!image || !areAlike(segments, w, image.wire, image.reversed)) return null;
     to[w] = image.wire;
     reversed[w] = image.reversed ? 1 : 0;
   }
   return { to, reversed };
 }
 
+/** Are two wires cut alike, of one thickness, metal and sheath, the second taken from its last segment where it is reversed? */
+function areAlike(
+  { firstOfWire, length, radius, internal_ohmPerM, sheath }: Segments,
+  v: number,
+  w: number,
+  reversed: boolean,
+): boolean {
+  if (v === w && !reversed) return true;
+  const count = firstOfWire[v + 1]! - firstOfWire[v]!;
+  if (firstOfWire[w + 1]! - firstOfWire[w]! !== count) return false;
+  const same = (a: number, b: number) => Math.abs(a - b) <= LIKENESS * Math.abs(a);
+  for (let i = 0; i < count; i++) {
+    const s = firstOfWire[v]! + i;
+    const t = reversed ? firstOfWire[w + 1]! - 1 - i : firstOfWire[w]! + i;
+    if (!same(length[s]!, length[t]!) || !same(radius[s]!, radius[t]!)) return false;
+    if (!same(internal_ohmPerM[2 * s]!, internal_ohmPerM[2 * t]!) || !same(sheath[2 * s]!, sheath[2 * t]!))
+      return false;
+  }
+  return true;
+}
+
 type Point = readonly [number, number, number];
 
 /** The wire whose ends are within a grain of p and q. */
 function lookUp(known: WireEnds["known"], p: Point, q: Point): { wire: number; reversed: boolean } | undefined {
+  const exact = known.get(`${pointKey(...p)}|${pointKey(...q)}`);
+  if (exact) return exact;
   const near = ([x, y, z]: Point) => {
     const keys: string[] = [];
     for (const i of [0, -0.4, 0.4])

@@ -17,8 +17,18 @@ export interface NodeUnknowns {
   readonly factor: Float64Array;
 }
 
-/** @param basis as buildBasis makes it: a current at a node inside a wire goes on unchanged */
-export function nodeUnknowns(segments: Segments, basis: Basis, symmetry?: Symmetry | null): NodeUnknowns {
+/**
+ * @param basis as buildBasis makes it: a current at a node inside a wire goes on unchanged
+ * @param order at each place the unknown that is to stand there; absent: as they are numbered
+ */
+export function nodeUnknowns(
+  segments: Segments,
+  basis: Basis,
+  symmetry?: Symmetry | null,
+  order?: Int32Array,
+): NodeUnknowns {
+  const place = order && new Int32Array(order.length);
+  if (place) for (let i = 0; i < place.length; i++) place[order[i]!] = i;
   const wires = segments.firstOfWire.length - 1;
   const { halvesOf, firstHalf, halfBasis, halfEnd, halfSign } = basis;
   const firstOfWire = new Int32Array(wires + 1);
@@ -39,7 +49,7 @@ export function nodeUnknowns(segments: Segments, basis: Basis, symmetry?: Symmet
         const own = symmetry ? symmetry.classOf[n]! : n;
         if (own < 0) continue;
         node[count] = s - s0 + end;
-        unknown[count] = own;
+        unknown[count] = place ? place[own]! : own;
         factor[count++] = halfSign[h]! * (symmetry ? symmetry.weight[n]! : 1);
       }
     firstOfWire[w + 1] = count;

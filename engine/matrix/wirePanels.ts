@@ -36,7 +36,7 @@ const kept = new Map<string, Panel>();
 /**
  * A straight wire as one panel, kept for wires that are cut alike.
  *
- * @param cutKey   names the cuts (see wireCutKeys); absent: nothing is kept
+ * @param cutKey   names the cuts (see wireKeys); absent: nothing is kept
  * @param length_m lengths of the wire's segments, in order
  */
 export function wirePanels(cutKey: string | undefined, length_m: Float64Array): Panel {

@@ -6,7 +6,6 @@ import type { PortInput, WireInput, WireProblem } from "../contract.ts";
 import { surroundings } from "../kernel/surroundings.ts";
 import { keptFactors } from "../linalg/keptFactors.ts";
 import { reorderColumns } from "../linalg/reorderColumns.ts";
-import { reorderMatrix } from "../linalg/reorderMatrix.ts";
 import { type LinearSolution, solveSymmetric } from "../linalg/solveSymmetric.ts";
 import { fillMatrix } from "../matrix/fillMatrix.ts";
 import { findSymmetry } from "../matrix/findSymmetry.ts";
@@ -71,19 +70,18 @@ export function portStates(
   const p = portVectors(segments, basis, portEnd);
   const P = ports.length;
   const symmetry = findSymmetry(segments, basis, p, portEnd);
+  const count = symmetry?.count ?? basis.count;
+  const order = count < MANY ? undefined : levelFirst(segments, basis, symmetry);
   const Z = fillMatrix(segments, basis, frequency_Hz, kernel, {
     store,
     symmetry,
+    order,
     panels,
     onPart: onPart && ((part) => onPart(FILL * part)),
   });
   onPart?.(FILL);
-  const count = symmetry?.count ?? basis.count;
   const rhs = symmetry ? toClasses(p, P, symmetry) : p;
-  const solved =
-    count < MANY
-      ? solveSymmetric(Z, count, rhs, P)
-      : solveKept(Z, count, rhs, P, levelFirst(segments, basis, symmetry));
+  const solved = order ? solveKept(Z, count, rhs, P, order) : solveSymmetric(Z, count, rhs, P);
   const x = symmetry ? fromClasses(solved.x, P, symmetry) : solved.x;
   const { residual } = solved;
   const N = basis.count;
@@ -105,8 +103,11 @@ export function portStates(
   return { segments, basis, k, ports: P, shorted: x, admittance, residual, shortest_radii };
 }
 
-/** As `solveSymmetric`, by factors that are taken over from the solution before as far as the first unknowns in `order` are alike. */
+/**
+ * As `solveSymmetric`, of a matrix whose unknowns stand in `order`, by factors that are taken over from the solution before as far
+ * as the first of them are alike.
+ */
 function solveKept(Z: Float64Array, n: number, rhs: Float64Array, columns: number, order: Int32Array): LinearSolution {
-  const solved = solveSymmetric(reorderMatrix(Z, n, order), n, reorderColumns(rhs, n, order), columns, keptFactors);
+  const solved = solveSymmetric(Z, n, reorderColumns(rhs, n, order), columns, keptFactors);
   return { ...solved, x: reorderColumns(solved.x, n, order, true) };
 }

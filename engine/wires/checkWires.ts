@@ -1,11 +1,11 @@
 import { C0_mPerS } from "../constants.ts";
-import type { WireProblem } from "../contract.ts";
+import type { WireInput, WireProblem } from "../contract.ts";
 import type { Problem } from "../result.ts";
 import { checkShape } from "./checkShape.ts";
 import { checkSurface, LOWEST_OVER_SOIL_M, unsupportedEnds } from "./checkSurface.ts";
 import { gappedJunctions } from "./gappedJunctions.ts";
 import { imagesCurrents } from "./imagesCurrents.ts";
-import { joinWires } from "./joinWires.ts";
+import { JOIN_DISTANCE_m, joinWires } from "./joinWires.ts";
 import { segmentCounts } from "./segmentCounts.ts";
 import { segmentDistance } from "./segmentDistance.ts";
 import { soilAround } from "./soilAround.ts";
@@ -249,6 +249,7 @@ export function checkWires(problem: WireProblem): Problem[] {
       const p = wires[i]!;
       const q = wires[j]!;
       const clear = (p.insulation ?? p).radius_m + (q.insulation ?? q).radius_m;
+      if (areFarApart(p, q, clear)) continue;
       const shared = [0, 1].flatMap((a) =>
         [0, 1].filter((b) => graph.endNode[2 * i + a] === graph.endNode[2 * j + b]).map((b) => [a, b]),
       );
@@ -274,4 +275,14 @@ export function checkWires(problem: WireProblem): Problem[] {
       }
     }
   return found;
+}
+
+/** Do the boxes around two wires keep clear of each other, so that the wires surely do? */
+function areFarApart(p: WireInput, q: WireInput, clear_m: number): boolean {
+  const reach = clear_m + 2 * JOIN_DISTANCE_m;
+  for (let c = 0 as 0 | 1 | 2; c < 3; c++) {
+    const [a, b, d, e] = [p.from_m[c], p.to_m[c], q.from_m[c], q.to_m[c]];
+    if (Math.min(a, b) > Math.max(d, e) + reach || Math.min(d, e) > Math.max(a, b) + reach) return true;
+  }
+  return false;
 }

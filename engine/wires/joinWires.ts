@@ -15,11 +15,18 @@ export function joinWires(wires: readonly WireInput[], groundPlane: boolean): Wi
   // Hash by cells of the joining distance, so that a thousand radials do not cost a million comparisons.
   const cells = new Map<string, number[]>();
   const cell = (v: number) => Math.floor(v / (2 * JOIN_DISTANCE_m));
+  /** Cells in which what is within the joining distance may lie: a cell is twice that, so one beside the point's own, or both in its middle. */
+  const around = (v: number): number[] => {
+    const own = cell(v);
+    const past = v / (2 * JOIN_DISTANCE_m) - own;
+    return [own, ...(past < 0.5 + 1e-3 ? [own - 1] : []), ...(past > 0.5 - 1e-3 ? [own + 1] : [])];
+  };
   const nearby = (p: readonly [number, number, number]): number | undefined => {
-    for (let i = -1; i <= 1; i++)
-      for (let j = -1; j <= 1; j++)
-        for (let k = -1; k <= 1; k++)
-          for (const n of cells.get(`${cell(p[0]) + i},${cell(p[1]) + j},${cell(p[2]) + k}`) ?? []) {
+    const [xs, ys, zs] = [around(p[0]), around(p[1]), around(p[2])];
+    for (const i of xs)
+      for (const j of ys)
+        for (const k of zs)
+          for (const n of cells.get(`${i},${j},${k}`) ?? []) {
             const dx = at[3 * n]! - p[0];
             const dy = at[3 * n + 1]! - p[1];
             const dz = at[3 * n + 2]! - p[2];

@@ -8,7 +8,8 @@ import type { PairKernel } from "../../../engine/kernel/PairKernel.ts";
 import { perfectGroundKernel } from "../../../engine/kernel/perfectGroundKernel.ts";
 import { fillMatrix } from "../../../engine/matrix/fillMatrix.ts";
 import { findSymmetry } from "../../../engine/matrix/findSymmetry.ts";
-import { wireCutKeys, wirePairKey } from "../../../engine/matrix/wirePairKey.ts";
+import { levelFirst } from "../../../engine/matrix/levelFirst.ts";
+import { wireKeys, wirePairKey } from "../../../engine/matrix/wirePairKey.ts";
 import { joinWires } from "../../../engine/wires/joinWires.ts";
 import { segmentWires } from "../../../engine/wires/segmentWires.ts";
 import { matrixByRamps } from "../../support/matrixByRamps.ts";
@@ -113,6 +114,21 @@ test("with a symmetry it is that matrix between the classes", () => {
   }
 });
 
+test("in another order of the unknowns it is the same matrix, its rows and columns moved", () => {
+  const { segments, basis, symmetry } = prepared(twoRings(4).slice(0, -1), [{ ...midway, wire: "up0", position: 0 }]);
+  for (const classes of [null, symmetry]) {
+    const Z = fillMatrix(segments, basis, frequency_Hz, freeSpaceKernel(k), { symmetry: classes });
+    const order = levelFirst(segments, basis, classes);
+    const N = order.length;
+    expect([...order]).not.toEqual([...order.keys()]);
+    const moved = fillMatrix(segments, basis, frequency_Hz, freeSpaceKernel(k), { symmetry: classes, order });
+    for (let i = 0; i < N; i++)
+      for (let j = 0; j < N; j++)
+        for (let part = 0; part < 2; part++)
+          expect(moved[2 * (i * N + j) + part]).toBeCloseTo(Z[2 * (order[i]! * N + order[j]!) + part]!, 9);
+  }
+});
+
 test("a block is the geometry's alone: of two wires alike but for metal and sheath one is integrated", () => {
   const bare = assorted.find((w) => w.id === "bar")!;
   const wires: WireInput[] = [
@@ -166,10 +182,22 @@ test("pairs that differ in one distance only are told apart", () => {
       { id: "p", from_m: [0, 0, 1], to_m: [2, 0, 1], radius_m: 1e-3, segments: 2 },
       { id: "q", from_m: [3 * Math.cos(angle), 3 * Math.sin(angle), 1], to_m: [0, 0, 4], radius_m: 1e-3, segments: 2 },
     ]);
-    return wirePairKey(segments, wireCutKeys(segments), 0, 1);
+    return wirePairKey(wireKeys(segments), 0, 1);
   };
   expect(key(1)).not.toBe(key(1.001));
   expect(key(1)).toBe(key(-1));
+});
+
+test("wires alike but for one cut or their thickness are told apart", () => {
+  const names = [0.5, 0.501, 0.25].flatMap((position) =>
+    [1e-3, 1.1e-3].map((radius_m) => {
+      const wire: WireInput = { id: "w", from_m: [0, 0, 1], to_m: [5, 0, 1], radius_m, segments: 8 };
+      const { segments } = prepared([wire], [{ ...midway, wire: "w", position }]);
+      return wireKeys(segments).cuts[0];
+    }),
+  );
+  expect(new Set(names).size).toBe(6);
+  expect(names.every((name) => name!.length < 40)).toBe(true);
 });
 
 test("a kept store serves a later matrix, and only what moved is integrated again", () => {
