@@ -12,6 +12,8 @@ interface Props {
   /** Null while there is no answer: the rungs stand empty. */
   readonly live: PlanReadout | null;
   readonly baseline: PlanReadout | null;
+  /** The answers whose figures are printed: in a drag those of a moment ago, while the marks move. Absent: the same. */
+  readonly printed?: { readonly live: PlanReadout | null; readonly baseline: PlanReadout | null };
   /** Null: nothing to compare with, and gains are shown as they are. */
   readonly baselineName: string | null;
   readonly path: PathBand;
@@ -25,6 +27,8 @@ interface Props {
 export const Ladder = memo(function Ladder(p: Props) {
   const rows = p.live ? ladderRows(p.live, p.baseline, p.path) : emptyRows(p.rungs_deg, p.path);
   const scale = ladderScale(rows);
+  const { live, baseline } = p.printed ?? p;
+  const printed = live === p.live && baseline === p.baseline ? rows : live ? ladderRows(live, baseline, p.path) : [];
   const hasBaseline = p.baselineName !== null;
   return (
     <div className="ld-holder">
@@ -58,21 +62,24 @@ export const Ladder = memo(function Ladder(p: Props) {
           </tr>
         </thead>
         <tbody>
-          {rows.map((r) => (
-            <LadderRung
-              key={r.elevation_deg}
-              elevation_deg={r.elevation_deg}
-              carriesPath={r.carriesPath}
-              baselineName={p.baselineName}
-              now={figure(r.now_dBi, 1)}
-              baseline={figure(r.baseline_dBi, 1)}
-              gain={hasBaseline ? signedFigure(r.difference_dB, 1) : figure(r.now_dBi, 1)}
-              back={figure(r.frontToBack_dB, 1)}
-              rear={figure(r.frontToRear_dB, 1)}
-              now_percent={percent(scale.place(r.now_dBi))}
-              baseline_percent={percent(scale.place(r.baseline_dBi))}
-            />
-          ))}
+          {rows.map((row) => {
+            const read = printed.find((other) => other.elevation_deg === row.elevation_deg) ?? row;
+            return (
+              <LadderRung
+                key={row.elevation_deg}
+                elevation_deg={row.elevation_deg}
+                carriesPath={row.carriesPath}
+                baselineName={p.baselineName}
+                now={figure(read.now_dBi, 1)}
+                baseline={figure(read.baseline_dBi, 1)}
+                gain={hasBaseline ? signedFigure(read.difference_dB, 1) : figure(read.now_dBi, 1)}
+                back={figure(read.frontToBack_dB, 1)}
+                rear={figure(read.frontToRear_dB, 1)}
+                now_percent={percent(scale.place(row.now_dBi))}
+                baseline_percent={percent(scale.place(row.baseline_dBi))}
+              />
+            );
+          })}
         </tbody>
       </table>
       <p className="ld-said">{p.stale ? staleWords : ""}</p>

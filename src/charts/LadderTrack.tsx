@@ -15,7 +15,8 @@ const away_px = 9;
 
 /**
  * One rung's bar: a tick where the baseline is, a dot where the design is now, the stretch between. A small drawing and
- * not boxes in the table: boxes that move would be laid out and painted each for itself in every frame of a drag.
+ * not boxes in the table: boxes that move would be laid out and painted each for itself in every frame of a drag. What
+ * moves is shifted whole, so that its number need not be set anew.
  */
 export function LadderTrack({ label, now_percent, now, baseline_percent, baseline }: Props) {
   const hasNow = Number.isFinite(now_percent);
@@ -32,31 +33,31 @@ export function LadderTrack({ label, now_percent, now, baseline_percent, baselin
       {hasBase && (
         <>
           <line className="ld-tick" x1={at(baseline_percent)} x2={at(baseline_percent)} y1="22%" y2="78%" />
-          <TrackNumber percent={baseline_percent} side={baseSide} className="ld-number-base" text={baseline} />
+          <TrackNumber x={at(baseline_percent)} side={baseSide} className="ld-number-base" text={baseline} />
         </>
       )}
       {hasNow && (
-        <>
-          <circle className="ld-dot" cx={at(now_percent)} cy="50%" r={6} />
-          <TrackNumber percent={now_percent} side={nowSide} className="ld-number-now" text={now} />
-        </>
+        <g className="ld-now" style={{ transform: `translateX(${at(now_percent)})` }}>
+          <circle className="ld-dot" cy="50%" r={6} />
+          <TrackNumber side={nowSide} className="ld-number-now" text={now} />
+        </g>
       )}
     </svg>
   );
 }
 
 interface NumberProps {
-  readonly percent: number;
+  readonly x?: string;
   readonly side: "left" | "right";
   readonly className: string;
   readonly text: string;
 }
 
-function TrackNumber({ percent, side, className, text }: NumberProps) {
+function TrackNumber({ x, side, className, text }: NumberProps) {
   return (
     <text
       className={`ld-number ld-number-${side} ${className}`}
-      x={at(percent)}
+      x={x}
       y="50%"
       dx={side === "left" ? -away_px : away_px}
       dy="0.35em"

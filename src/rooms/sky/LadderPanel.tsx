@@ -3,6 +3,7 @@ import { baselineOf, interestOf } from "../../../engine/index.ts";
 import { Ladder } from "../../charts/Ladder.tsx";
 import { rungsFor } from "../../store/readoutRequest.ts";
 import { useAnswer } from "../../store/useAnswer.ts";
+import { useCalmAnswer } from "../../store/useCalmAnswer.ts";
 import { usePlan } from "../../store/usePlan.ts";
 import { pathBand } from "./pathBand.ts";
 
@@ -10,6 +11,8 @@ import { pathBand } from "./pathBand.ts";
 export function LadderPanel() {
   const live = useAnswer((s) => s.readout);
   const pinReadouts = useAnswer((s) => s.pinReadouts);
+  const printedLive = useCalmAnswer((s) => s.readout);
+  const printedPins = useCalmAnswer((s) => s.pinReadouts);
   const stale = useAnswer((s) => s.state === "old");
   const pin = usePlan((s) => baselineOf(s.plan));
   const { elevation_deg, rearSector_deg } = usePlan((s) => interestOf(s.plan));
@@ -19,6 +22,7 @@ export function LadderPanel() {
     <Ladder
       live={live}
       baseline={(pin && pinReadouts[pin.id]) ?? null}
+      printed={{ live: printedLive, baseline: (pin && printedPins[pin.id]) ?? null }}
       baselineName={pin?.name ?? null}
       path={path}
       rungs_deg={rungs_deg}

@@ -6,6 +6,7 @@ import { answerModels } from "../../store/answerModels.ts";
 import { useAnswer } from "../../store/useAnswer.ts";
 import { usePlan } from "../../store/usePlan.ts";
 import { useSettings } from "../../store/useSettings.ts";
+import { usePaced } from "../../ui/usePaced.ts";
 import { mostCurrent, type RadialCurrents } from "./currentLines.ts";
 import { elementName } from "./elementName.ts";
 import { withHeading } from "./heading.ts";
@@ -34,6 +35,7 @@ export function Yard() {
   const currents = useAnswer((s) => (s.readoutPlan === drawn && s.readout?.radialCurrents) || null);
 
   const [dragBase, setDragBase] = useState<SavedPlan | null>(null);
+  const inFields = usePaced(plan, dragBase !== null);
   const actions = {
     fitTo: dragBase ?? drawn,
     onDragStart: () => {
@@ -88,7 +90,7 @@ export function Yard() {
       </div>
       <p className="yard-currents">{currentWords(drawn, currents)}</p>
       <output className="yard-refused">{refused}</output>
-      <YardFields plan={plan} edits={edits} />
+      <YardFields plan={inFields} edits={edits} />
     </div>
   );
 }

@@ -23,7 +23,7 @@ interface Props {
  * The measures of the array in figures. Cautions stand under the field they concern. Each field draws itself anew only
  * when what it says changes: a drag changes one of them.
  */
-export function YardFields({ plan, edits }: Props) {
+export const YardFields = memo(function YardFields({ plan, edits }: Props) {
   const id = useId();
   const [wantsAlike, setWantsAlike] = useState(true);
 
@@ -104,7 +104,7 @@ export function YardFields({ plan, edits }: Props) {
       </section>
     </div>
   );
-}
+});
 
 /** `told`: one caution a line. */
 const Cautions = memo(function Cautions({ id, told }: { readonly id: string; readonly told: string }) {

@@ -85,3 +85,16 @@ test("an old answer says so in words", () => {
   render(<Ladder {...ladder} stale />);
   expect(screen.getByText("from an earlier plan")).toBeTruthy();
 });
+
+test("marks stand where the answer is, figures may be those of a moment ago", () => {
+  render(<Ladder {...ladder} live={sampleReadout(3)} printed={{ live: ladder.live, baseline: ladder.baseline }} />);
+  expect(within(rowOf("10")).getAllByRole("cell")[1]!.textContent).toBe("+2.5");
+  const moved = rowOf("10").querySelector<SVGGElement>(".ld-now")!.style.transform;
+  cleanup();
+  render(<Ladder {...ladder} live={sampleReadout(3)} />);
+  expect(within(rowOf("10")).getAllByRole("cell")[1]!.textContent).toBe("+1.5");
+  expect(rowOf("10").querySelector<SVGGElement>(".ld-now")!.style.transform).toBe(moved);
+  cleanup();
+  render(<Ladder {...ladder} />);
+  expect(rowOf("10").querySelector<SVGGElement>(".ld-now")!.style.transform).not.toBe(moved);
+});
