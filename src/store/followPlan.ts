@@ -71,8 +71,8 @@ export function followPlan(
   let asked: string | null = null;
   /** How many full answers were missing when the plan on screen came to be. */
   let toDo = 0;
-  /** Whether the full answer keeps pace with a drag; null where that is not known. */
-  let isQuick: boolean | null = null;
+  /** What a full answer usually takes the worker; null where that is not known. */
+  let usual_ms: number | null = null;
   let isStill = true;
   let standIn: ReturnType<typeof setTimeout> | undefined;
   /** The plan whose full answer the person would not wait for. */
@@ -162,8 +162,9 @@ export function followPlan(
   };
 
   const keepsPace = (plan: SavedPlan) =>
-    (isQuick ?? plan.elements.reduce((sum, { radials }) => sum + radials.count, 0) <= fewRadials) &&
-    missing(plan, true, "full-wave").length <= 1;
+    (usual_ms === null
+      ? plan.elements.reduce((sum, { radials }) => sum + radials.count, 0) <= fewRadials
+      : usual_ms <= slow_ms) && missing(plan, true, "full-wave").length <= 1;
 
   /**
    * Asks for the full answers that are missing, one design at a time, the one on screen first.
@@ -181,18 +182,17 @@ export function followPlan(
     if (!next) return isMoving ? sweepSoon() : bands.sweep();
     if (asked === next.key) return;
     asked = next.key;
-    const from_ms = performance.now();
     const isOwn = next.key === keyOf(inModel(plan, "full-wave"), readoutRequest(plan));
     const ask: EngineAsk = { kind: "readouts", plans: [next.plan], request: readoutRequest(plan) };
-    const done = (answer: EngineAnswer) => {
+    const done = (answer: EngineAnswer, took_ms: number) => {
       if (answer.kind !== "readouts") return;
       // Kept though the plan may have moved on: it may come back. Shown only if it is still the plan on screen.
       kept["full-wave"].set(next.key, answer.results[0]!);
       if (asked === next.key) asked = null;
-      const took_ms = performance.now() - from_ms;
-      // Of another design it says nothing; at rest, where soil's tables may have been built for it, little.
-      if (isOwn && took_ms <= quick_ms) isQuick = true;
-      else if (isOwn && took_ms > slow_ms) isQuick = isMoving ? false : null;
+      // Of another design it says nothing; at rest, where soil's tables may have been built for it, little. In a drag one
+      // late answer is no rule.
+      if (isOwn && isMoving) usual_ms = (usual_ms ?? quick_ms) + (took_ms - (usual_ms ?? quick_ms)) / 4;
+      else if (isOwn) usual_ms = took_ms <= quick_ms ? took_ms : null;
       const current = plans.getState();
       // A drag outruns the engine by a frame or two: what came back is shown, though the plan has moved on.
       if (isMoving && current.verdict.ok && current.plan !== plan) show(plan);
@@ -213,7 +213,7 @@ export function followPlan(
   /** The full answer, asked for alone, does not keep pace after all. */
   const stepIn = () => {
     standIn = undefined;
-    isQuick = false;
+    usual_ms = Number.POSITIVE_INFINITY;
     preview(settle());
     if (asked !== null) answers.setState({ refining: { done: 0, total: toDo } });
   };

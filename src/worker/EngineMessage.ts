@@ -59,9 +59,9 @@ export interface EngineRequest {
 
 /**
  * `part` is how much of the answer is done, 0..1, and comes before it. `thrown` is an error of ours, not of the plan's: the
- * message is for the person to pass on.
+ * message is for the person to pass on. `took_ms` is the worker's own time, without the way there and back.
  */
 export type EngineReply =
   | { readonly id: number; readonly part: number }
-  | { readonly id: number; readonly answer: EngineAnswer }
+  | { readonly id: number; readonly answer: EngineAnswer; readonly took_ms: number }
   | { readonly id: number; readonly thrown: string };

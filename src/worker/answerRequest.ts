@@ -15,7 +15,9 @@ import type { EngineAnswer, EngineAsk, EngineReply, EngineRequest } from "./Engi
 /** What the worker does with a message, telling now and then which part of it is done; apart from the worker, so that the same code can run beside a test. */
 export function answerRequest({ id, ask }: EngineRequest, onPart?: (part: number) => void): EngineReply {
   try {
-    return { id, answer: answer(ask, onPart) };
+    const from_ms = performance.now();
+    const answered = answer(ask, onPart);
+    return { id, answer: answered, took_ms: performance.now() - from_ms };
   } catch (error) {
     return { id, thrown: error instanceof Error ? error.message : String(error) };
   }

@@ -5,9 +5,9 @@ export interface EngineClient {
   /**
    * Asks; at most one question is with the worker and at most one waits. A newer question replaces the one that
    * waits, whose `done` is then never called. An answer always goes to the `done` of the question it belongs to;
-   * before it, `onPart` may be told how much of it is done, 0..1.
+   * before it, `onPart` may be told how much of it is done, 0..1. `took_ms` is the worker's own time for it.
    */
-  ask(ask: EngineAsk, done: (answer: EngineAnswer) => void, onPart?: (part: number) => void): void;
+  ask(ask: EngineAsk, done: (answer: EngineAnswer, took_ms: number) => void, onPart?: (part: number) => void): void;
   /** Forgets the question that waits, if any. The one in flight still answers. */
   forget(): void;
   /** Ends the worker in the midst of what it does; its question is never answered. A question that waits is sent anew. */
@@ -28,7 +28,7 @@ export const patience_ms = 400;
 interface Question {
   readonly id: number;
   readonly ask: EngineAsk;
-  readonly done: (answer: EngineAnswer) => void;
+  readonly done: (answer: EngineAnswer, took_ms: number) => void;
   readonly onPart: ((part: number) => void) | undefined;
 }
 
@@ -87,7 +87,7 @@ export function engineClient(makeWorker: MakeWorker, onFault: (message: string) 
         if (timer !== null) clearTimeout(timer);
         timer = null;
         send();
-        done(data.answer);
+        done(data.answer, data.took_ms);
       };
       // A worker that the browser will not start reports nothing but this bare event.
       started.onerror = (event) => {

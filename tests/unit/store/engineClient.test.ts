@@ -40,7 +40,7 @@ describe("newest wins", () => {
   test("a reply nobody waits for is dropped", () => {
     const { held, answered, send, client } = setUp();
     send("first");
-    held.workers[0]!.say({ id: 999, answer: { kind: "readouts", results: [] } });
+    held.workers[0]!.say({ id: 999, answer: { kind: "readouts", results: [] }, took_ms: 1 });
     expect(answered).toEqual([]);
     expect(client.isBusy).toBe(true);
   });

@@ -44,10 +44,10 @@ function setUp(first: SavedPlan = plan, pace = unhurried) {
     held.workers.flatMap((worker) =>
       worker.isGone ? [] : worker.asked.flatMap(({ ask }) => (kindOf(ask) === kind ? [{ worker, ask }] : [])),
     );
-  const answer = (kind: Kind) => {
+  const answer = (kind: Kind, took_ms?: number) => {
     const [next] = asked(kind);
     if (!next) throw new Error(`no ${kind} is asked for`);
-    next.worker.answer();
+    next.worker.answer(took_ms);
   };
   return { plans, follower, held, space, asked, answer, shown, now: () => answers.getState() };
 }
@@ -349,19 +349,45 @@ describe("a small field: the full answer alone, every frame of a drag", { timeou
     expect(asked("preview")).toHaveLength(1);
   });
 
-  test("one that was timed and is too slow is not asked for in the next frame; a field of many radials is not tried", () => {
-    const slow = settled({ ...fullPace, quick_ms: -1, slow_ms: -1 });
-    slow.space(7);
-    expect(slow.asked("full")).toHaveLength(1);
-    slow.answer("full");
-    slow.space(7.1);
-    expect([slow.asked("preview").length, slow.asked("full").length]).toEqual([1, 0]);
-    const many = setUp(plan, { ...fullPace, quick_ms: -1, fewRadials: 3 });
+  test("one late answer is no rule; where they are late one after the other, previews take their place", () => {
+    const { asked, answer, space, now } = settled();
+    let at_m = 7;
+    const frames = (took_ms: number, upTo: number) => {
+      let full = 0;
+      for (; full < upTo; full++) {
+        at_m += 0.01;
+        space(at_m);
+        if (asked("full").length === 0) break;
+        answer("full", took_ms);
+      }
+      return full;
+    };
+    expect(frames(8, 10)).toBe(10);
+    expect(frames(40, 1)).toBe(1);
+    expect(frames(8, 10)).toBe(10);
+    expect(frames(14, 20)).toBe(20);
+    expect(frames(25, 20)).toBeLessThan(5);
+    expect(asked("preview")).toHaveLength(1);
+    // At rest the answer is quick again, and the next drag has it alone.
+    answer("preview");
+    vi.advanceTimersByTime(still_ms);
+    answer("full", 8);
+    expect(now()).toMatchObject({ state: "fresh", model: "full-wave" });
+    expect(frames(8, 10)).toBe(10);
+  });
+
+  test("a field of many radials is not tried, until its answer was quick at rest", () => {
+    const many = setUp(plan, { ...fullPace, fewRadials: 3 });
     many.answer("preview");
-    many.answer("full");
-    many.answer("full");
+    many.answer("full", 13);
+    many.answer("full", 13);
     many.space(7);
     expect([many.asked("preview").length, many.asked("full").length]).toEqual([1, 0]);
+    many.answer("preview");
+    vi.advanceTimersByTime(still_ms);
+    many.answer("full", 11);
+    many.space(7.1);
+    expect([many.asked("preview").length, many.asked("full").length]).toEqual([0, 1]);
   });
 
   test("no full sweep is begun while the plan moves; at rest it is", () => {

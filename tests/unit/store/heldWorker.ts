@@ -6,8 +6,8 @@ import type { EngineWorker } from "../../../src/worker/EngineWorker.ts";
 export interface HeldWorker extends EngineWorker {
   readonly asked: EngineRequest[];
   readonly isGone: boolean;
-  /** Answers the oldest question; false when there is none. */
-  answer(): boolean;
+  /** Answers the oldest question, said to have taken so long; false when there is none. */
+  answer(took_ms?: number): boolean;
   say(reply: EngineReply): void;
 }
 
@@ -35,10 +35,11 @@ export function heldWorkers(): {
         terminate() {
           isGone = true;
         },
-        answer() {
+        answer(took_ms = 0) {
           const request = asked.shift();
           if (!request) return false;
-          worker.say(answerRequest(request));
+          const reply = answerRequest(request);
+          worker.say("answer" in reply ? { ...reply, took_ms } : reply);
           return true;
         },
         say: (reply) => worker.onmessage?.({ data: structuredClone(reply) }),
