@@ -1,14 +1,12 @@
 import { useStore } from "zustand";
 import type { Answer } from "./Answer.ts";
 import { calmly } from "./calmly.ts";
+import { calmPace_ms } from "./calmPace.ts";
 import { answerStore } from "./useAnswer.ts";
-
-/** What is read as figures need not change oftener than an eye can read it. */
-const pace_ms = 100;
 
 const calmStore = calmly<Answer>(
   answerStore,
-  pace_ms,
+  calmPace_ms,
   (now, shown) =>
     now.state !== shown.state ||
     now.model !== shown.model ||

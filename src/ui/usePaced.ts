@@ -1,10 +1,8 @@
 import { useEffect, useState } from "react";
-
-/** What is read as figures need not change oftener than an eye can read it. */
-const pace_ms = 100;
+import { calmPace_ms } from "../store/calmPace.ts";
 
 /**
- * `value` itself, or, while `isMoving`, what it was at most a tenth of a second ago: for figures beside a drawing that is
+ * `value` itself, or, while `isMoving`, what it was a moment ago: for figures beside a drawing that is
  * being dragged, which leave the frames to the drawing.
  */
 export function usePaced<T>(value: T, isMoving: boolean): T {
@@ -17,7 +15,7 @@ export function usePaced<T>(value: T, isMoving: boolean): T {
       setShown(value);
       setShownAt(performance.now());
     };
-    const later = setTimeout(take, Math.max(0, shownAt_ms + pace_ms - performance.now()));
+    const later = setTimeout(take, Math.max(0, shownAt_ms + calmPace_ms - performance.now()));
     return () => clearTimeout(later);
   }, [value, isMoving, shown, shownAt_ms]);
   return isMoving ? shown : value;
