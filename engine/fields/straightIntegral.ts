@@ -15,12 +15,13 @@ export interface StraightIntegral {
   readonly z_m: number;
   readonly tx: number;
   readonly ty: number;
+  readonly tz: number;
   /** 2 (n + 1): Re, Im of the coefficients, the first halved. */
   readonly series: Float64Array;
 }
 
 /**
- * Series of the level segments first … past − 1, which follow one another in one straight line.
+ * Series of the segments first … past − 1, which follow one another in one straight line.
  *
  * Accuracy: 1e-10 of ∫|I| ds; the coefficients fall as Bessel functions J_n(½kL), and n goes to ¾kL + 10.
  *
@@ -38,6 +39,7 @@ export function straightIntegral(
   for (let s = first; s < past; s++) L += length[s]!;
   const tx = tangent[3 * first]!;
   const ty = tangent[3 * first + 1]!;
+  const tz = tangent[3 * first + 2]!;
   const n = Math.ceil(0.75 * k * L) + 10;
   const values = new Float64Array(2 * (n + 1));
   for (let i = 0; i <= n; i++) {
@@ -67,9 +69,10 @@ export function straightIntegral(
   return {
     x_m: start[3 * first]! + 0.5 * L * tx,
     y_m: start[3 * first + 1]! + 0.5 * L * ty,
-    z_m: start[3 * first + 2]!,
+    z_m: start[3 * first + 2]! + 0.5 * L * tz,
     tx,
     ty,
+    tz,
     series,
   };
 }
@@ -91,4 +94,46 @@ export function readStraight(out: Float64Array, { series }: StraightIntegral, x:
   }
   out[0] = series[0]! + x * a1 - a2;
   out[1] = series[1]! + x * b1 - b2;
+}
+
+/**
+ * Evaluates a series at x and at −x together: out = Re, Im at x, Re, Im at −x. Even terms are alike and odd ones turned, and
+ * either half obeys T_m+2 = 2y T_m − T_m−2 with y = 2x² − 1.
+ */
+export function readBothWays(out: Float64Array, { series }: StraightIntegral, x: number): void {
+  const y = 2 * x * x - 1;
+  const twice = 2 * y;
+  let a1 = 0;
+  let a2 = 0;
+  let b1 = 0;
+  let b2 = 0;
+  let c1 = 0;
+  let c2 = 0;
+  let d1 = 0;
+  let d2 = 0;
+  // Pairs of an even term and the odd one after it, the last of which may be none.
+  const last = (series.length >> 2) << 2;
+  for (let m = last < series.length ? last : last - 4; m >= 4; m -= 4) {
+    const a = series[m]! + twice * a1 - a2;
+    const b = series[m + 1]! + twice * b1 - b2;
+    const c = (series[m + 2] ?? 0) + twice * c1 - c2;
+    const d = (series[m + 3] ?? 0) + twice * d1 - d2;
+    a2 = a1;
+    a1 = a;
+    b2 = b1;
+    b1 = b;
+    c2 = c1;
+    c1 = c;
+    d2 = d1;
+    d1 = d;
+  }
+  const evenRe = series[0]! + y * a1 - a2;
+  const evenIm = series[1]! + y * b1 - b2;
+  // T₋₁ = T₁ = x.
+  const oddRe = x * (series[2]! + (twice - 1) * c1 - c2);
+  const oddIm = x * (series[3]! + (twice - 1) * d1 - d2);
+  out[0] = evenRe + oddRe;
+  out[1] = evenIm + oddIm;
+  out[2] = evenRe - oddRe;
+  out[3] = evenIm - oddIm;
 }

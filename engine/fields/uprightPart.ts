@@ -1,13 +1,16 @@
 import { expTable } from "../special/expTable.ts";
 import type { Segments } from "../wires/Segments.ts";
 import type { FieldPart } from "./FieldParts.ts";
-import { evenPart, oddPart } from "./linearIntegral.ts";
+import { readBothWays, straightIntegral } from "./straightIntegral.ts";
+import { straightRuns } from "./straightRuns.ts";
 
 const e = new Float64Array(2);
+const both = new Float64Array(4);
 
 /**
- * Upright segments. Those on one vertical line share their dependence on azimuth, so an azimuth cut costs one phase a
- * line. The downward ray turns the sign of phase and ψ, so both rays come from one evaluation.
+ * Upright segments. What stands in one line is one function of sin α, its series formed once; all on one vertical share
+ * their dependence on azimuth, so an azimuth cut costs one phase a vertical. The downward ray sees the same function at
+ * −sin α.
  */
 export function uprightPart(
   segments: Segments,
@@ -15,53 +18,41 @@ export function uprightPart(
   k: number,
   chosen: readonly number[],
 ): FieldPart {
-  const { start, tangent, length } = segments;
-  const lines: { x: number; y: number; members: number[] }[] = [];
-  for (const s of chosen) {
-    const x = start[3 * s]!;
-    const y = start[3 * s + 1]!;
-    const line = lines.find((u) => Math.abs(u.x - x) < 1e-9 && Math.abs(u.y - y) < 1e-9);
-    if (line) line.members.push(s);
-    else lines.push({ x, y, members: [s] });
-  }
-  const total = new Float64Array(2 * lines.length);
+  const lines = straightRuns(segments, chosen).map(([first, past]) =>
+    straightIntegral(segments, currents, k, first, past),
+  );
+  const verticals: { x_m: number; y_m: number }[] = [];
+  const verticalOf = lines.map(({ x_m, y_m }) => {
+    const known = verticals.findIndex((u) => Math.abs(u.x_m - x_m) < 1e-9 && Math.abs(u.y_m - y_m) < 1e-9);
+    return known >= 0 ? known : verticals.push({ x_m, y_m }) - 1;
+  });
+  const total = new Float64Array(2 * verticals.length);
   return {
     setElevation({ sinA, gamma }) {
       const grounded = gamma[0] !== 0 || gamma[1] !== 0;
-      for (let u = 0; u < lines.length; u++) {
-        let re = 0;
-        let im = 0;
-        for (const s of lines[u]!.members) {
-          const tz = tangent[3 * s + 2]!;
-          const L = length[s]!;
-          const psi = 0.5 * k * L * tz * sinA;
-          const p2 = psi * psi;
-          const even = 0.5 * evenPart(psi, p2);
-          const odd = 0.5 * oddPart(psi, p2);
-          const sr = even * (currents[4 * s]! + currents[4 * s + 2]!);
-          const si = even * (currents[4 * s + 1]! + currents[4 * s + 3]!);
-          const dr = -odd * (currents[4 * s + 3]! - currents[4 * s + 1]!);
-          const di = odd * (currents[4 * s + 2]! - currents[4 * s]!);
-          expTable(e, 0, k * (start[3 * s + 2]! + 0.5 * L * tz) * sinA);
-          const c = tz * L * e[0]!;
-          const v = tz * L * e[1]!;
-          re += (sr + dr) * c - (si + di) * v;
-          im += (sr + dr) * v + (si + di) * c;
-          if (grounded) {
-            const qr = (sr - dr) * c + (si - di) * v;
-            const qi = (si - di) * c - (sr - dr) * v;
-            re += gamma[0]! * qr - gamma[1]! * qi;
-            im += gamma[0]! * qi + gamma[1]! * qr;
-          }
+      total.fill(0);
+      for (let i = 0; i < lines.length; i++) {
+        const line = lines[i]!;
+        readBothWays(both, line, line.tz * sinA);
+        expTable(e, 0, k * line.z_m * sinA);
+        const c = line.tz * e[0]!;
+        const s = line.tz * e[1]!;
+        const u = 2 * verticalOf[i]!;
+        total[u]! += both[0]! * c - both[1]! * s;
+        total[u + 1]! += both[0]! * s + both[1]! * c;
+        if (grounded) {
+          const re = both[2]! * c + both[3]! * s;
+          const im = both[3]! * c - both[2]! * s;
+          total[u]! += gamma[0]! * re - gamma[1]! * im;
+          total[u + 1]! += gamma[0]! * im + gamma[1]! * re;
         }
-        total[2 * u] = re;
-        total[2 * u + 1] = im;
       }
     },
     add(sum, { cosA, cosP, sinP }) {
       // θ̂ = (sin α cos φ, sin α sin φ, −cos α): an upright gives −cos α, on either ray.
-      for (let u = 0; u < lines.length; u++) {
-        expTable(e, 0, k * cosA * (cosP * lines[u]!.x + sinP * lines[u]!.y));
+      for (let u = 0; u < verticals.length; u++) {
+        const { x_m, y_m } = verticals[u]!;
+        expTable(e, 0, k * cosA * (cosP * x_m + sinP * y_m));
         sum[0]! -= cosA * (total[2 * u]! * e[0]! - total[2 * u + 1]! * e[1]!);
         sum[1]! -= cosA * (total[2 * u]! * e[1]! + total[2 * u + 1]! * e[0]!);
       }

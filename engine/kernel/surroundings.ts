@@ -10,6 +10,7 @@ import { panelsInAir } from "./halfSpace/panelsInAir.ts";
 import { halfSpaceKernel } from "./halfSpaceKernel.ts";
 import type { PairKernel } from "./PairKernel.ts";
 import type { PanelKernel } from "./PanelKernel.ts";
+import { panelsOverImage } from "./panelsOverImage.ts";
 import { perfectGroundKernel } from "./perfectGroundKernel.ts";
 
 /** Up to this many wires, looking for pairs of one geometry costs more than it saves. */
@@ -17,7 +18,7 @@ const FEW_WIRES = 6;
 
 export interface Surroundings {
   readonly kernel: PairKernel;
-  /** The same between points, where all wires are in air over soil. */
+  /** The same between points, where all wires are in air over soil or what is asked for is its preview. */
   readonly panels?: PanelKernel | undefined;
   readonly store?: BlockStore;
 }
@@ -41,6 +42,9 @@ export function surroundings(problem: WireProblem, reach_m: number): Surrounding
       store: keptBlocks(`${frequency_Hz}|${relativePermittivity}|${conductivity_SPerM}`),
     };
   }
+  // The preview over soil: a plan under a moving finger, and no reference.
+  if (ground.kind === "soil")
+    return { kernel: perfectGroundKernel(k), panels: panelsOverImage(k), store: keptBlocks(`${frequency_Hz}`) };
   const kernel = imagesCurrents(problem) ? perfectGroundKernel(k) : freeSpaceKernel(k);
   return problem.wires.length > FEW_WIRES ? { kernel, store: new Map() } : { kernel };
 }

@@ -8,6 +8,8 @@ import { placeInAir } from "../../../engine/kernel/halfSpace/Placement.ts";
 import { panelsInAir } from "../../../engine/kernel/halfSpace/panelsInAir.ts";
 import { halfSpaceKernel } from "../../../engine/kernel/halfSpaceKernel.ts";
 import type { PanelKernel } from "../../../engine/kernel/PanelKernel.ts";
+import { panelsOverImage } from "../../../engine/kernel/panelsOverImage.ts";
+import { perfectGroundKernel } from "../../../engine/kernel/perfectGroundKernel.ts";
 import { surroundings } from "../../../engine/kernel/surroundings.ts";
 import { addPanels } from "../../../engine/matrix/addPanels.ts";
 import { fillMatrix } from "../../../engine/matrix/fillMatrix.ts";
@@ -154,16 +156,22 @@ function bothWays(segments: Segments, panels: PanelKernel, points: number, scale
   return { quick, plain };
 }
 
-describe.each([
+const soils = [
   { f: 7.1e6, er: 13, sigma: 0.005 },
   { f: 14.2e6, er: 3, sigma: 0.0001 },
   { f: 14.2e6, er: 80, sigma: 0.001 },
   { f: 28.4e6, er: 5, sigma: 0.001 },
   { f: 21.2e6, er: 81, sigma: 5 },
-])("panels at $f Hz over soil $er / $sigma", ({ f, er, sigma }) => {
+].map(({ f, er, sigma }) => {
   const table = buildTable(placeInAir(halfSpaceOf(f, er, sigma)), 6e-3, 80);
-  const panels = panelsInAir(table);
+  return { where: `${f} Hz over soil ${er} / ${sigma}`, panels: panelsInAir(table), pairs: halfSpaceKernel(table) };
+});
+const images = [7.1e6, 28.4e6].map((f) => {
+  const k = (2 * Math.PI * f) / C0_mPerS;
+  return { where: `${f} Hz over a perfect ground`, panels: panelsOverImage(k), pairs: perfectGroundKernel(k) };
+});
 
+describe.each([...soils, ...images])("panels at $where", ({ panels, pairs }) => {
   test.each(kinds)(
     "%s: to 5e-5 of 1/R, currents and charges, with as many points as are held enough",
     (_, a, b, out) => {
@@ -198,7 +206,7 @@ describe.each([
     const far = apartBy(2, a, b, out);
     const short = { ...far, length: new Float64Array(2).fill(d) };
     const moments = new Float64Array(10);
-    halfSpaceKernel(table)(moments, 0, short, 0, 1);
+    pairs(moments, 0, short, 0, 1);
     const point = new Float64Array(4);
     panels.read(point, far, 0, Float64Array.of(0.5 * d), 1, Float64Array.of(0.5 * d));
     for (const [i, k] of [0, 4, 8, 9].entries()) expect(Math.abs(moments[k]! / d ** 2 - point[i]!)).toBeLessThan(2e-6);

@@ -270,7 +270,13 @@ test("soil without radials: currents of the perfect ground, and a note that says
   const soil = { kind: "soil", relativePermittivity: 13, conductivity_SPerM: 0.005 } as const;
   const over = okValue(solveWires({ ...pair(SHORT), frequency_Hz: F, ground: soil }));
   const perfectly = okValue(solveWires(pair(SHORT)));
-  expect(over.ports).toEqual(perfectly.ports);
+  // As far as the preview takes what is well apart through a few points: nodeBlock says 1e-6 of what a node has with itself.
+  for (const [p, { current_A }] of over.ports.entries()) {
+    const other = perfectly.ports[p]!.current_A;
+    expect(Math.hypot(current_A.re - other.re, current_A.im - other.im)).toBeLessThan(
+      1e-5 * Math.hypot(other.re, other.im),
+    );
+  }
   expect(over.notes.map((n) => n.code)).toEqual(["no-screen"]);
   expect(over.radiatedPower_W).toBeLessThan(0.9 * perfectly.radiatedPower_W);
 });
