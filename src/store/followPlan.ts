@@ -11,6 +11,7 @@ import { followBands } from "./followBands.ts";
 import { fullPace } from "./fullPace.ts";
 import { heldForFrame, type NextFrame, nextFrame } from "./heldForFrame.ts";
 import type { PlanHistory } from "./PlanHistory.ts";
+import { paceKeeper } from "./paceKeeper.ts";
 import { readoutRequest } from "./readoutRequest.ts";
 import { recentlyUsed } from "./recentlyUsed.ts";
 
@@ -52,7 +53,7 @@ export function followPlan(
   store: Writable<Answer>,
   makeWorker: MakeWorker,
   later: NextFrame = nextFrame,
-  { quick_ms, slow_ms, standIn_ms, fewRadials }: typeof fullPace = fullPace,
+  paces: typeof fullPace = fullPace,
 ): Follower {
   const answers = heldForFrame(store, later);
   const onFault = (message: string) => answers.setState({ state: "old", fault: message, refining: null });
@@ -71,8 +72,7 @@ export function followPlan(
   let asked: string | null = null;
   /** How many full answers were missing when the plan on screen came to be. */
   let toDo = 0;
-  /** What a full answer usually takes the worker; null where that is not known. */
-  let usual_ms: number | null = null;
+  const pace = paceKeeper(paces);
   let isStill = true;
   let standIn: ReturnType<typeof setTimeout> | undefined;
   /** The plan whose full answer the person would not wait for. */
@@ -162,9 +162,8 @@ export function followPlan(
   };
 
   const keepsPace = (plan: SavedPlan) =>
-    (usual_ms === null
-      ? plan.elements.reduce((sum, { radials }) => sum + radials.count, 0) <= fewRadials
-      : usual_ms <= slow_ms) && missing(plan, true, "full-wave").length <= 1;
+    pace.keepsPace(plan.elements.reduce((sum, { radials }) => sum + radials.count, 0)) &&
+    missing(plan, true, "full-wave").length <= 1;
 
   /**
    * Asks for the full answers that are missing, one design at a time, the one on screen first.
@@ -189,17 +188,16 @@ export function followPlan(
       // Kept though the plan may have moved on: it may come back. Shown only if it is still the plan on screen.
       kept["full-wave"].set(next.key, answer.results[0]!);
       if (asked === next.key) asked = null;
-      // Of another design it says nothing; at rest, where soil's tables may have been built for it, little. In a drag one
-      // late answer is no rule.
-      if (isOwn && isMoving) usual_ms = (usual_ms ?? quick_ms) + (took_ms - (usual_ms ?? quick_ms)) / 4;
-      else if (isOwn) usual_ms = took_ms <= quick_ms ? took_ms : null;
+      // Of another design it says nothing.
+      if (isOwn && isMoving) pace.movedFor(took_ms);
+      else if (isOwn) pace.restedFor(took_ms);
       const current = plans.getState();
       // A drag outruns the engine by a frame or two: what came back is shown, though the plan has moved on.
       if (isMoving && current.verdict.ok && current.plan !== plan) show(plan);
       const isBest = settle();
       if (standIn !== undefined) {
         clearTimeout(standIn);
-        standIn = isBest ? undefined : setTimeout(stepIn, standIn_ms);
+        standIn = isBest ? undefined : setTimeout(stepIn, paces.standIn_ms);
       }
       // While the plan moves, the next full answer waits for it to be still.
       if (current.plan === plan) refine(isMoving && !isStill);
@@ -213,7 +211,7 @@ export function followPlan(
   /** The full answer, asked for alone, does not keep pace after all. */
   const stepIn = () => {
     standIn = undefined;
-    usual_ms = Number.POSITIVE_INFINITY;
+    pace.giveUp();
     preview(settle());
     if (asked !== null) answers.setState({ refining: { done: 0, total: toDo } });
   };
@@ -250,7 +248,7 @@ export function followPlan(
     stillness = setTimeout(rest, after_ms);
     if (!isAtOnce) return answers.setState({ refining: toDo > 0 ? { done: 0, total: toDo } : null });
     prompt.forget();
-    standIn ??= setTimeout(stepIn, standIn_ms);
+    standIn ??= setTimeout(stepIn, paces.standIn_ms);
     refine(true);
   };
 

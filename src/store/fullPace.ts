@@ -4,11 +4,13 @@
  */
 export const fullPace = {
   /** At rest, a full answer that takes no longer than this will do … */
-  quick_ms: 12,
-  /** … and in a drag, answers that usually take longer than this will not. */
-  slow_ms: 16,
+  quick_ms: 16,
+  /** … and in a drag, answers will not do of which more than half take longer than this. */
+  slow_ms: 25,
+  /** So many of the last ones count: a worker that has solved little is slow until its code is compiled. */
+  judged: 9,
   /** The preview steps in where a full answer keeps the hand waiting for so long. */
-  standIn_ms: 50,
+  standIn_ms: 100,
   /** So few radials, in all fields together, are thought quick before their answer was timed. */
   fewRadials: 16,
 };
