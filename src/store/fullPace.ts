@@ -6,11 +6,11 @@ export const fullPace = {
   /** At rest, a full answer that takes no longer than this will do … */
   quick_ms: 16,
   /** … and in a drag, answers will not do of which more than half take longer than this. */
-  slow_ms: 25,
+  slow_ms: 33,
   /** So many of the last ones count: a worker that has solved little is slow until its code is compiled. */
-  judged: 9,
+  judged: 15,
   /** The preview steps in where a full answer keeps the hand waiting for so long. */
-  standIn_ms: 100,
+  standIn_ms: 150,
   /** So few radials, in all fields together, are thought quick before their answer was timed. */
   fewRadials: 16,
 };

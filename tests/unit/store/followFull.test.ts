@@ -363,10 +363,10 @@ describe("a small field: the full answer alone, every frame of a drag", { timeou
       return full;
     };
     expect(frames(8, 10)).toBe(10);
-    expect(frames(80, 4)).toBe(4);
+    expect(frames(80, 7)).toBe(7);
     expect(frames(8, 10)).toBe(10);
-    expect(frames(24, 20)).toBe(20);
-    expect(frames(26, 20)).toBe(5);
+    expect(frames(32, 20)).toBe(20);
+    expect(frames(34, 20)).toBe(8);
     expect(asked("preview")).toHaveLength(1);
     // At rest the answer is quick again, and the next drag has it alone.
     answer("preview");
