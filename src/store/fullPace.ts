@@ -4,7 +4,7 @@
  */
 export const fullPace = {
   /** At rest, a full answer that takes no longer than this will do … */
-  quick_ms: 16,
+  quick_ms: 8,
   /** … and in a drag, answers will not do of which more than half take longer than this. */
   slow_ms: 33,
   /** So many of the last ones count: a worker that has solved little is slow until its code is compiled. */

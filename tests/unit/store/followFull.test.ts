@@ -379,13 +379,13 @@ describe("a small field: the full answer alone, every frame of a drag", { timeou
   test("a field of many radials is not tried, until its answer was quick at rest", () => {
     const many = setUp(plan, { ...fullPace, fewRadials: 3 });
     many.answer("preview");
-    many.answer("full", 17);
-    many.answer("full", 17);
+    many.answer("full", 9);
+    many.answer("full", 9);
     many.space(7);
     expect([many.asked("preview").length, many.asked("full").length]).toEqual([1, 0]);
     many.answer("preview");
     vi.advanceTimersByTime(still_ms);
-    many.answer("full", 15);
+    many.answer("full", 7);
     many.space(7.1);
     expect([many.asked("preview").length, many.asked("full").length]).toEqual([0, 1]);
   });
