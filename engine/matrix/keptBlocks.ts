@@ -1,7 +1,7 @@
 import type { BlockStore } from "./BlockStore.ts";
 
-/** Numbers kept in all stores together: 128 MB. */
-const MOST_NUMBERS = 16e6;
+/** Numbers kept in all stores together: 48 MB; a pair on 120 radials each takes 20. */
+const MOST_NUMBERS = 6e6;
 /** Surroundings (frequency and soil) kept at a time. */
 const MOST_STORES = 24;
 
