@@ -7,10 +7,9 @@ import type { PanelKernel } from "./PanelKernel.ts";
  *   t·G·t' = t·t' g(R) + (t_z t'_z − t_h·t'_h) g(R'),   K = g(R) − g(R').
  */
 export function panelsOverImage(k: number): PanelKernel {
+  const medium = { k, k1: 0, k1Im: 0 };
   return {
-    k,
-    k1: 0,
-    k1Im: 0,
+    medium: () => medium,
     read(out, { start, tangent }, s, atS, t, atT) {
       const sx = tangent[3 * s]!;
       const sy = tangent[3 * s + 1]!;

@@ -6,8 +6,8 @@ import { imagesCurrents } from "../wires/imagesCurrents.ts";
 import { freeSpaceKernel } from "./freeSpaceKernel.ts";
 import { type Burial, keptKernels } from "./halfSpace/keptKernels.ts";
 import { keptTable } from "./halfSpace/keptTable.ts";
-import { panelsInAir } from "./halfSpace/panelsInAir.ts";
 import { halfSpaceKernel } from "./halfSpaceKernel.ts";
+import { halfSpacePanels } from "./halfSpacePanels.ts";
 import type { PairKernel } from "./PairKernel.ts";
 import type { PanelKernel } from "./PanelKernel.ts";
 import { panelsOverImage } from "./panelsOverImage.ts";
@@ -18,7 +18,7 @@ const FEW_WIRES = 6;
 
 export interface Surroundings {
   readonly kernel: PairKernel;
-  /** The same between points, where all wires are in air over soil or what is asked for is its preview. */
+  /** The same between points, over soil and in its preview. */
   readonly panels?: PanelKernel | undefined;
   readonly store?: BlockStore;
 }
@@ -38,7 +38,7 @@ export function surroundings(problem: WireProblem, reach_m: number): Surrounding
     const buried = burial && keptKernels(frequency_Hz, relativePermittivity, conductivity_SPerM, reach_m, burial);
     return {
       kernel: halfSpaceKernel(table, buried),
-      panels: buried ? undefined : panelsInAir(table),
+      panels: halfSpacePanels(table, buried),
       store: keptBlocks(`${frequency_Hz}|${relativePermittivity}|${conductivity_SPerM}`),
     };
   }

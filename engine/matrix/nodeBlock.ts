@@ -110,9 +110,12 @@ function addApart(
   const n = one.last - one.first;
   const m = other.last - other.first;
   if (panels && n * m >= WORTH) {
-    const gap_m = panelGap(segments, s, one, t, other);
-    const p = panelPoints(one.length_m, gap_m, panels);
-    const q = panelPoints(other.length_m, gap_m, panels);
+    const toS = one.from_m + one.length_m;
+    const toT = other.from_m + other.length_m;
+    const medium = panels.medium(segments, s, one.from_m, toS, t, other.from_m, toT);
+    const gap_m = medium ? panelGap(segments, s, one, t, other) : 0;
+    const p = medium ? panelPoints(one.length_m, gap_m, medium) : 0;
+    const q = medium ? panelPoints(other.length_m, gap_m, medium) : 0;
     if (p > 0 && q > 0) {
       if (p * q <= WORTH_POINTS * n * m) {
         addPanels(out, width, segments, s, one, p, t, other, q, panels, source.scales);

@@ -1,4 +1,4 @@
-import type { PanelKernel } from "../kernel/PanelKernel.ts";
+import type { PanelMedium } from "../kernel/PanelKernel.ts";
 import { MOST_POINTS } from "./wirePanels.ts";
 
 /** Natural logarithm of the error aimed at, over the largest value of the kernel between the panels. */
@@ -14,7 +14,7 @@ const USUAL = 6;
  * y = gap/h, at least, and e^{−jkR} grows to M = e^{kh (r − 1/r)/2}. Likewise what runs along the surface with k1 and has decayed
  * over the gap.
  */
-export function panelPoints(length_m: number, gap_m: number, { k, k1, k1Im }: PanelKernel): number {
+export function panelPoints(length_m: number, gap_m: number, { k, k1, k1Im }: PanelMedium): number {
   const h = 0.5 * length_m;
   const y = gap_m / h;
   if (y < 1) return 0;
