@@ -108,6 +108,7 @@ const kinds: readonly (readonly [string, Ends, Ends, readonly [number, number]])
   ["in soil, in a row", along([0, 0, -DEEP], [1, 0, 0]), along([0, 0, -DEEP], [1, 0, 0]), [1, 0]],
   ["in soil, side by side", along([0, 0, -DEEP], [1, 0, 0]), along([0.3, 0, -DEEP], [0.6, 0.8, 0]), [0, 1]],
   ["in soil, level and downwards", along([0, 0, -DEEP], [1, 0, 0]), along([0, 0, -0.02], [0, 0, -1]), [-0.6, -0.8]],
+  ["in soil, downwards and sloping", along([0, 0, -0.02], [0, 0, -1]), along([0, 0, -0.02], [0.8, 0, -0.6]), [1, 0]],
   ["upright, radial in soil", along([0, 0, 0.01], [0, 0, 1]), along([0, 0, -DEEP], [0.28, 0.96, 0]), [1, 0]],
   ["radial in soil, sloping in air", along([0, 0, -DEEP], [0.6, 0.8, 0]), along([0, 0, h], [0.8, 0, 0.6]), [0, -1]],
 ];
@@ -214,7 +215,7 @@ describe.each([...soils, ...images])("panels at $where", ({ er, kinds, panels, p
   );
 
   test.each(kinds)("%s: between points the kernels are what short segments have with each other", (_, a, b, out) => {
-    const d = 1e-3;
+    const d = 2e-4;
     const far = apartBy(2, a, b, out);
     const short = { ...far, length: new Float64Array(2).fill(d) };
     const moments = new Float64Array(10);
