@@ -72,9 +72,12 @@ export function makeFarField(segments: Segments, currents: Float64Array, k: numb
     return out;
   };
 
+  let mirrored = upright.length === segments.count;
+  for (const s of upright) mirrored &&= Math.abs(segments.start[3 * s + 1]!) < 1e-9;
   const scratch = new Float64Array(4);
   return {
     field,
+    mirrored,
     intensity(elevation, azimuth) {
       const f = field(scratch, elevation, azimuth);
       return f[0]! * f[0]! + f[1]! * f[1]! + f[2]! * f[2]! + f[3]! * f[3]!;

@@ -21,13 +21,18 @@ export function radiatedPower(far: FarField, halfSpace: boolean, across_rad: num
   const { node, weight } = gaussLegendre(
     Math.min(200, (halfSpace ? 28 : 24) + Math.ceil(1.5 * (height_rad + across_rad))),
   );
+  const directions = far.mirrored ? Math.floor(azimuths / 2) + 1 : azimuths;
   let total = 0;
   for (let i = 0; i < node.length; i++) {
     const v = node[i]!;
     const elevation = halfSpace ? 0.5 * Math.PI * v * v : Math.PI * (v - 0.5);
     const slope = halfSpace ? Math.PI * v : Math.PI;
     let ring = 0;
-    for (let j = 0; j < azimuths; j++) ring += far.intensity(elevation, (2 * Math.PI * j) / azimuths);
+    for (let j = 0; j < directions; j++) {
+      // On the axis of a mirrored pattern once, beside it for both sides.
+      const times = far.mirrored && j > 0 && 2 * j < azimuths ? 2 : 1;
+      ring += times * far.intensity(elevation, (2 * Math.PI * j) / azimuths);
+    }
     total += weight[i]! * slope * Math.cos(elevation) * (ring / azimuths) * 2 * Math.PI;
   }
   return total / (2 * ETA0_ohm);

@@ -28,18 +28,22 @@ export function readPlan(plan: Plan, request: ReadoutRequest, onPart?: (part: nu
     elevationGain[e] = gain(e, 0);
     elevationGain[180 - e] = gain(e, 180);
   }
+  const { mirrored } = solved.far;
   const azimuthCut: Cut = {
     angle_deg: Array.from({ length: 361 }, (_, i) => i - 180),
-    gain_dBi: Array.from({ length: 361 }, (_, i) => gain(request.azimuthCutElevation_deg, i - 180)),
+    gain_dBi: new Array<number>(361).fill(0),
   };
+  const azimuthGain = azimuthCut.gain_dBi as number[];
+  for (let i = 0; i <= 360; i++)
+    azimuthGain[i] = mirrored && i > 180 ? azimuthGain[360 - i]! : gain(request.azimuthCutElevation_deg, i - 180);
   const currents = radialCurrents(result.value.plan, result.value.laid, solved);
   return ok({
     ...feedReadout(result.value.plan, solved),
     efficiency: solved.radiatedPower_W / solved.inputPower_W,
     elevationCut,
     azimuthCut,
-    ladder: request.rungs_deg.map((e) => readRung(gain, e, request.rearSector_deg)),
-    path: readRung(gain, request.pathElevation_deg, request.rearSector_deg),
+    ladder: request.rungs_deg.map((e) => readRung(gain, e, request.rearSector_deg, mirrored)),
+    path: readRung(gain, request.pathElevation_deg, request.rearSector_deg, mirrored),
     halfPowerWidth_deg: halfPowerWidth(azimuthCut),
     ...(currents.length > 0 && { radialCurrents: currents }),
     notes: solved.notes,

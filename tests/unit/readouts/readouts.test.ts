@@ -93,6 +93,18 @@ describe("readRung", () => {
     expect(readRung(edge(225), 5, 90).worstRearAzimuth_deg).toBe(-135);
   });
 
+  test("of a mirrored pattern one side is asked, with the same answer", () => {
+    const gain = (_: number, azimuth: number) => -Math.abs(Math.abs(180 - azimuth) - 22);
+    const asked: number[] = [];
+    const once = (elevation: number, azimuth: number) => {
+      asked.push(azimuth);
+      return gain(elevation, azimuth);
+    };
+    for (const sector of [0, 90, 120, 359]) expect(readRung(once, 5, sector, true)).toEqual(readRung(gain, 5, sector));
+    expect(Math.max(...asked)).toBe(180);
+    expect(readRung(gain, 5, 120).worstRearAzimuth_deg).toBeCloseTo(158, 9);
+  });
+
   test("no sector is straight back, the whole circle is every direction", () => {
     const gain = (_: number, azimuth: number) => Math.cos((azimuth * Math.PI) / 180);
     expect(readRung(gain, 5, 0)).toMatchObject({ worstRear_dBi: -1, worstRearAzimuth_deg: 180 });
@@ -125,6 +137,19 @@ describe("one plan read in every way", () => {
     expect([e.angle_deg[0], e.angle_deg.at(-1), a.angle_deg[0], a.angle_deg.at(-1)]).toEqual([0, 180, -180, 180]);
     // The odd one out stands to the left, so the two sides differ: azimuth has a sense.
     expect(Math.abs(a.gain_dBi[180 + 60]! - a.gain_dBi[180 - 60]!)).toBeGreaterThan(0.1);
+  });
+
+  test("uprights along the beam: asked on one side, they have the answers of both", () => {
+    const inLine = { ...plan, elements: plan.elements.slice(0, 2) };
+    const { gain_dBi } = okValue(solvePlan(inLine));
+    const { azimuthCut, ladder } = okValue(readPlan(inLine, request));
+    for (const [i, angle] of azimuthCut.angle_deg.entries())
+      expect(Math.abs(azimuthCut.gain_dBi[i]! - gain_dBi(12, angle)), `azimuth ${angle}`).toBeLessThan(1e-11);
+    for (const rung of ladder) {
+      const both = readRung(gain_dBi, rung.elevation_deg, request.rearSector_deg);
+      expect(rung.worstRearAzimuth_deg).toBe(both.worstRearAzimuth_deg);
+      expect(rung.worstRear_dBi).toBeCloseTo(both.worstRear_dBi, 11);
+    }
   });
 
   test("ladder and path are rungs of that gain, worst within the sector", () => {
