@@ -5,7 +5,7 @@
 export interface FarField {
   /** Elevations may be −π/2..π/2 in free space, 0..π/2 over a ground. */
   field(out: Float64Array, elevation_rad: number, azimuth_rad: number): Float64Array;
-  /** All wires are upright and stand along the x axis: |F|² is the same at azimuths φ and −φ. */
+  /** What is on one side of the x axis is on the other, currents and all: |F|² is the same at azimuths φ and −φ. */
   readonly mirrored: boolean;
   /** |F|² = |Fθ|² + |Fφ|² [V²]. */
   intensity(elevation_rad: number, azimuth_rad: number): number;

@@ -17,4 +17,6 @@ export interface Sight {
 export interface FieldPart {
   setElevation(sight: Sight): void;
   add(sum: Float64Array, sight: Sight): void;
+  /** Whether its field is surely the same at azimuths φ and −φ, but for the sign of φ̂. */
+  mirrored(): boolean;
 }

@@ -25,6 +25,7 @@ export function buriedPart(
   const { start, tangent, length } = segments;
   const size = epsRe * epsRe + epsIm * epsIm;
   return {
+    mirrored: () => false,
     setElevation() {},
     add(sum, { cosA, sinA, cosP, sinP, gamma, sink }) {
       for (const s of chosen) {

@@ -1,6 +1,7 @@
 import { expTable } from "../special/expTable.ts";
 import type { Segments } from "../wires/Segments.ts";
 import type { FieldPart } from "./FieldParts.ts";
+import { mirroredLines } from "./mirroredLines.ts";
 import { readStraight, straightIntegral } from "./straightIntegral.ts";
 import { straightRuns } from "./straightRuns.ts";
 
@@ -31,6 +32,7 @@ export function levelPart(
   // Per height: e^{jkz sin α} − Γ_v e^{−jkz sin α} (θ̂ of the downward ray is turned) and e^{…} + Γ_h e^{−…}.
   const factor = new Float64Array(4 * heights.length);
   return {
+    mirrored: () => mirroredLines(lines),
     setElevation({ sinA, gamma, sink }) {
       heights.forEach((z, h) => {
         if (overSoil && z < 0) {

@@ -72,8 +72,7 @@ export function makeFarField(segments: Segments, currents: Float64Array, k: numb
     return out;
   };
 
-  let mirrored = upright.length === segments.count;
-  for (const s of upright) mirrored &&= Math.abs(segments.start[3 * s + 1]!) < 1e-9;
+  const mirrored = parts.every((part) => part.mirrored());
   const scratch = new Float64Array(4);
   return {
     field,

@@ -13,6 +13,7 @@ export function slopingPart(
 ): FieldPart {
   const { start, tangent, length } = segments;
   return {
+    mirrored: () => false,
     setElevation() {},
     add(sum, { cosA, sinA, cosP, sinP, gamma }) {
       for (const s of chosen) {

@@ -1,6 +1,7 @@
 import { expTable } from "../special/expTable.ts";
 import type { Segments } from "../wires/Segments.ts";
 import type { FieldPart } from "./FieldParts.ts";
+import { mirroredLines } from "./mirroredLines.ts";
 import { readBothWays, straightIntegral } from "./straightIntegral.ts";
 import { straightRuns } from "./straightRuns.ts";
 
@@ -28,6 +29,7 @@ export function uprightPart(
   });
   const total = new Float64Array(2 * verticals.length);
   return {
+    mirrored: () => mirroredLines(lines),
     setElevation({ sinA, gamma }) {
       const grounded = gamma[0] !== 0 || gamma[1] !== 0;
       total.fill(0);
