@@ -1,6 +1,13 @@
 import type { Page } from "playwright-core";
 import { describe, expect } from "vitest";
-import { baselineOf, type PlanReadout, readPlan, type SavedPlan } from "../../engine/index.ts";
+import {
+  baselineOf,
+  encodePlanLink,
+  type PlanReadout,
+  readPlan,
+  type SavedPlan,
+  withRadials,
+} from "../../engine/index.ts";
 import { figure, signedFigure } from "../../src/charts/figure.ts";
 import { demoPlan } from "../../src/store/demoPlan.ts";
 import { readoutRequest } from "../../src/store/readoutRequest.ts";
@@ -57,7 +64,8 @@ describe("full-wave answers", { timeout: 120_000 }, () => {
   );
 
   journey("during a drag the label says preview, and returns to full-wave when the hand is still", async ({ open }) => {
-    const page = await open();
+    // Fields so large that no machine keeps pace in full.
+    const page = await open({ hash: encodePlanLink(withRadials(demoPlan, { count: 90, length_m: 5 })) });
     await full(page).waitFor({ timeout: 30_000 });
     const top = await page.locator(".rooms").evaluate((rooms) => rooms.getBoundingClientRect().top);
     const handle = page.getByRole("slider", { name: "Spacing of the reflector" });
@@ -84,6 +92,38 @@ describe("full-wave answers", { timeout: 120_000 }, () => {
       .getByRole("status")
       .filter({ hasText: /^Full-wave answer\./ })
       .waitFor();
+  });
+
+  journey("a small field is dragged on the full answer alone", async ({ open }) => {
+    const page = await open({ hash: encodePlanLink(withRadials(demoPlan, { count: 2, length_m: 2 })) });
+    await full(page).waitFor({ timeout: 30_000 });
+    const handle = page.getByRole("slider", { name: "Spacing of the reflector" });
+    const box = (await handle.boundingBox())!;
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+    await page.mouse.down();
+    await page.mouse.move(box.x + box.width / 2 + 5, box.y + box.height / 2);
+    // Moved once a frame from inside the page, so that the plan is never still: every pattern is one of a moving plan.
+    const seen = await page.evaluate(
+      ([x, y]) =>
+        new Promise<[string, number][]>((done) => {
+          const handle = document.querySelector('[role="slider"][aria-label^="Spacing of the reflector"]')!;
+          const patterns = new Map<string, Set<string>>();
+          let i = 0;
+          const frame = () => {
+            const kind = document.querySelector(".sureness__label")?.getAttribute("data-kind") ?? "";
+            const curve = document.querySelector("figure svg path.tr-live")?.getAttribute("d") ?? "";
+            patterns.set(kind, (patterns.get(kind) ?? new Set()).add(curve));
+            const move = { bubbles: true, pointerId: 1, pointerType: "mouse", isPrimary: true, buttons: 1 };
+            handle.dispatchEvent(new PointerEvent("pointermove", { ...move, clientX: x + 5 + i / 3, clientY: y }));
+            if (++i < 60) requestAnimationFrame(frame);
+            else done([...patterns].map(([kind, curves]) => [kind, curves.size]));
+          };
+          requestAnimationFrame(frame);
+        }),
+      [box.x + box.width / 2, box.y + box.height / 2] as const,
+    );
+    await page.mouse.up();
+    expect(new Map(seen).get("full") ?? 0).toBeGreaterThan(5);
   });
 
   journey("buried radials are answered in full, and the page says what the preview was off by", async ({ open }) => {
