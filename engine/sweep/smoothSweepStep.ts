@@ -29,6 +29,12 @@ const GRID = 200;
  * to 0.03 dB ahead and 40 dB below that behind, the curve through all of them is the answer, and the check's difference is
  * stated as its error. After 15 solves the sweep ends, agreed or not.
  *
+ * Accuracy: the check is made at one frequency. Between the solves the impedance lies within twice the error stated and
+ * 1e-3 ohm, the beam within twice and 1e-4 dB (soil preview against every frequency solved, one to three elements, bands
+ * 0.2 to 20 % wide, which took 5 to 15 solves). It is fields that are compared: where the gain ahead itself dips within the
+ * band, decibels there are off by more in that proportion. Where a band wider than that is not agreed after 15, the beam
+ * was seen seven times as far off as stated.
+ *
  * A pure step, so that who drives it can stop between solves. `samples` are in the order they were solved.
  */
 export function smoothSweepStep(request: BandRequest, samples: readonly BandSample[]): SmoothSweepStep {
