@@ -22,6 +22,7 @@ export function layingReader(look: TrialLook): LayingReader {
   const directions: Directions = {
     elevations_deg: [...new Set([...seen.elevations_deg, ...ring.elevations_deg])],
     azimuths_deg: [...new Set([...seen.azimuths_deg, ...ring.azimuths_deg])],
+    ...(seen.ahead_deg && { ahead_deg: seen.ahead_deg }),
   };
   const figuresOf = figuresReader(look, directions);
   return {

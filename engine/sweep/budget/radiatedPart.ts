@@ -1,5 +1,6 @@
 import type { ArraySample, Directions } from "../trial/arraySample.ts";
 import type { Figures } from "../trial/Figures.ts";
+import { directionCount } from "../trial/fieldPlace.ts";
 import type { Hemisphere } from "./hemisphere.ts";
 
 /**
@@ -20,7 +21,7 @@ export function radiatedPart(
 ): number {
   const { fields } = sample;
   const across = directions.azimuths_deg.length;
-  const perPort = 4 * directions.elevations_deg.length * across;
+  const perPort = 4 * directionCount(directions);
   const currents = figures.baseCurrents.map(({ current }) => current);
   const place = (list: readonly number[], angle: number) => {
     const i = list.indexOf(angle);

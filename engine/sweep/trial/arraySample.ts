@@ -15,11 +15,13 @@ import { checkWires } from "../../wires/checkWires.ts";
 import { wiresFromPlan } from "../../wires/wiresFromPlan.ts";
 import type { TrialAsk } from "./Trial.ts";
 
-/** Directions in which a sample's fields are kept: every elevation at every azimuth. */
+/** Directions in which a sample's fields are kept: every elevation at every azimuth, and some elevations ahead alone. */
 export interface Directions {
   readonly elevations_deg: readonly number[];
   /** 0 ahead, counter-clockwise. */
   readonly azimuths_deg: readonly number[];
+  /** Elevations looked at straight ahead only, azimuth 0; they come last. Absent: none. */
+  readonly ahead_deg?: readonly number[];
 }
 
 /** One solve of all wires with every base as a port, free of what is connected to the bases. Plain data. */
@@ -28,8 +30,8 @@ export interface ArraySample {
   /** Open-circuit impedance matrix over all elements, row-major, re and im: 2·P·P. */
   readonly impedance_ohm: readonly number[];
   /**
-   * Far field for 1 A into one base, the others open: [port][elevation][azimuth][θre, θim, φre, φim], flat, seen from the
-   * plan's origin [√ohm]. The square of what base currents make of it, over the resistance that takes their power, is the gain.
+   * Far field for 1 A into one base, the others open: [port][direction][θre, θim, φre, φim], flat, directions in the order
+   * [elevation][azimuth], then those ahead alone (`fieldPlace`), seen from the plan's origin [√ohm]. The square of what base currents make of it, over the resistance that takes their power, is the gain.
    */
   readonly fields: readonly number[];
   readonly notes: readonly Note[];
@@ -111,7 +113,7 @@ function fieldsOf(
   problem: WireProblem,
   { segments, basis, k, ports: P }: PortStates,
   opened: Float64Array,
-  { elevations_deg, azimuths_deg }: Directions,
+  { elevations_deg, azimuths_deg, ahead_deg = [] }: Directions,
 ): number[] {
   const scale = Math.sqrt((4 * Math.PI) / ETA0_ohm);
   const ground = farGround(problem);
@@ -120,11 +122,13 @@ function fieldsOf(
   for (let p = 0; p < P; p++) {
     const currents = segmentCurrents(segments, basis, opened.subarray(2 * basis.count * p, 2 * basis.count * (p + 1)));
     const far = makeFarField(segments, currents, k, ground);
+    const look = (elevation_deg: number, azimuth_deg: number) => {
+      far.field(field, (elevation_deg * Math.PI) / 180, (azimuth_deg * Math.PI) / 180);
+      out.push(scale * field[0]!, scale * field[1]!, scale * field[2]!, scale * field[3]!);
+    };
     for (const elevation_deg of elevations_deg)
-      for (const azimuth_deg of azimuths_deg) {
-        far.field(field, (elevation_deg * Math.PI) / 180, (azimuth_deg * Math.PI) / 180);
-        out.push(scale * field[0]!, scale * field[1]!, scale * field[2]!, scale * field[3]!);
-      }
+      for (const azimuth_deg of azimuths_deg) look(elevation_deg, azimuth_deg);
+    for (const elevation_deg of ahead_deg) look(elevation_deg, 0);
   }
   return out;
 }

@@ -2,6 +2,7 @@ import type { ElementPlan } from "../../contract.ts";
 import type { Directions } from "./arraySample.ts";
 import { baseCurrents } from "./baseCurrents.ts";
 import type { ChartGoal } from "./ChartError.ts";
+import { directionCount } from "./fieldPlace.ts";
 import type { SampleNumbers } from "./SampleNumbers.ts";
 
 /** A large impedance need agree to this part of it only. */
@@ -59,7 +60,7 @@ const size = (fields: Float64Array, at: number) =>
 function perAmpere(
   elements: readonly Pick<ElementPlan, "base">[],
   { impedance_ohm: z, fields }: SampleNumbers,
-  { elevations_deg, azimuths_deg }: Directions,
+  directions: Directions,
 ) {
   const P = elements.length;
   const amperes = baseCurrents(elements, z);
@@ -82,11 +83,12 @@ function perAmpere(
     power += re * iRe + im * iIm;
     feeds.push((re * iRe + im * iIm) / own, (im * iRe - re * iIm) / own);
   });
-  const out = new Float64Array(4 * azimuths_deg.length);
+  const out = new Float64Array(4 * directions.azimuths_deg.length);
+  const perPort = 4 * directionCount(directions);
   for (let p = 0; p < P; p++) {
     const re = (amperes[2 * p]! * fRe + amperes[2 * p + 1]! * fIm) / square;
     const im = (amperes[2 * p + 1]! * fRe - amperes[2 * p]! * fIm) / square;
-    const from = 4 * p * elevations_deg.length * azimuths_deg.length;
+    const from = p * perPort;
     for (let c = 0; c < out.length; c += 2) {
       const [a, b] = [fields[from + c]!, fields[from + c + 1]!];
       out[c]! += re * a - im * b;

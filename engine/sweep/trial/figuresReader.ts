@@ -5,6 +5,7 @@ import type { Directions } from "./arraySample.ts";
 import { arrivalElevations } from "./arrivalElevations.ts";
 import { baseCurrents } from "./baseCurrents.ts";
 import type { Figures } from "./Figures.ts";
+import { directionCount, fieldPlace } from "./fieldPlace.ts";
 import type { SampleNumbers } from "./SampleNumbers.ts";
 import type { TrialLook } from "./TrialLook.ts";
 
@@ -20,14 +21,12 @@ export type ReadFigures = (elements: readonly Pick<ElementPlan, "id" | "base">[]
  * @throws RangeError when a direction of the look is not among them; when asked of samples of another shape
  */
 export function figuresReader(look: TrialLook, directions: Directions): ReadFigures {
-  const { elevations_deg, azimuths_deg } = directions;
-  const perPort = 4 * elevations_deg.length * azimuths_deg.length;
+  const perPort = 4 * directionCount(directions);
   const placeOf = (elevation_deg: number, azimuth_deg: number): number => {
-    const e = elevations_deg.indexOf(elevation_deg);
-    const a = azimuths_deg.indexOf(azimuth_deg);
-    if (e < 0 || a < 0)
+    const place = fieldPlace(directions, elevation_deg, azimuth_deg);
+    if (place < 0)
       throw new RangeError(`figuresReader: no field at elevation ${elevation_deg}, azimuth ${azimuth_deg}`);
-    return 4 * (e * azimuths_deg.length + a);
+    return 4 * place;
   };
   const [ahead, back] = [placeOf(look.pathElevation_deg, 0), placeOf(look.pathElevation_deg, 180)];
   const rear = rearAzimuths(look.rearSector_deg).map((azimuth_deg) => ({

@@ -2,6 +2,7 @@ import { describe, expect, test, vi } from "vitest";
 import {
   arrayFigures,
   arraySample,
+  type Directions,
   directionsOf,
   type ElementBase,
   type ElementPlan,
@@ -9,6 +10,8 @@ import {
   readPlan,
   sweepBand,
 } from "../../../../engine/index.ts";
+import { compareSamples } from "../../../../engine/sweep/trial/compareSamples.ts";
+import { fieldPlaces } from "../../../../engine/sweep/trial/fieldPlaces.ts";
 import { okValue } from "../../../support/okValue.ts";
 import { trialPair } from "../../../support/trialPair.ts";
 
@@ -118,6 +121,24 @@ test("gain over the arrival angles is the mean of the power gains, taken finely"
   const one = { ...look, arrival_deg: { from: 9, to: 9 } };
   const at = arrayFigures(plan, sample, { look: one, directions });
   expect(at.pathGain_dBi).toBeCloseTo(at.forward_dBi, 12);
+});
+
+test("elevations looked at ahead alone come last and leave the rest of a sample as it is", () => {
+  const plan = trialPair({ ground: soil, soilModel: "screen", radials: 8 });
+  const round = directionsOf(look);
+  const more = { ...round, ahead_deg: [4, 22] };
+  const of = (directions: Directions, frequency_MHz = plan.frequency_MHz) =>
+    okValue(arraySample({ plan, frequency_MHz, directions }));
+  const sample = of(more);
+  const picked = (some: Directions) => fieldPlaces(more, some, 2).map((place) => sample.fields[place]);
+  expect(picked(round)).toEqual(of(round).fields);
+  const ahead = { elevations_deg: [22, 9], azimuths_deg: [0] };
+  expect(picked(ahead)).toEqual(of(ahead).fields);
+  expect(() => picked({ elevations_deg: [22], azimuths_deg: [180] })).toThrow(RangeError);
+  const goal = { ohm: 1, dB: 0.1, behind: 0.01 };
+  const compared = (directions: Directions) =>
+    compareSamples(plan.elements, of(directions, 10), of(directions), directions, goal);
+  expect(compared(more)).toEqual(compared(round));
 });
 
 test("a sample is the same whatever its bases say, and can be written down and read back", () => {
