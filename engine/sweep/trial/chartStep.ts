@@ -51,8 +51,8 @@ const progress = new WeakMap<
  * reflector, is put in exactly by the algebra after it.
  *
  * After each round the chart is held against solves beside its nodes: along each axis where its error term is largest,
- * the others at an end and at the middle, and along all of them. Axes on which it is off by more than the goal get a point more or
- * two, and these solves with it. Once all agree, one more solve for each axis is made where the chart with a point fewer
+ * the others at an end and at the middle, and along all of them. Axes on which it is off by more than the goal get one to
+ * three points more, and these solves with it. Once all agree, one more solve for each axis is made where the chart with a point fewer
  * on it comes out most different (as near a resonance, where a small error counts most). What was solved beside
  * the nodes of earlier rounds is a check as well; the largest difference is the chart's stated error. A cap on solves
  * ends it, agreed or not.
