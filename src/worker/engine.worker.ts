@@ -2,7 +2,7 @@ import type { TrialAsk } from "../../engine/index.ts";
 import { answerRequest } from "./answerRequest.ts";
 import type { EngineAsk, EngineReply, EngineRequest } from "./EngineMessage.ts";
 import { kernelShelf } from "./kernelShelf.ts";
-import type { LeadMessage, SolveMessage } from "./trial/TrialMessage.ts";
+import type { LeadMessage, SolveMessage, WarmMessage } from "./trial/TrialMessage.ts";
 import { takesTables } from "./trial/tablesKey.ts";
 import { trialRole } from "./trial/trialRole.ts";
 
@@ -18,7 +18,7 @@ const readyFor = (asks: readonly TrialAsk[]) => {
 };
 const takeTrial = trialRole((report) => self.postMessage(report), readyFor);
 
-self.addEventListener("message", ({ data }: MessageEvent<EngineRequest | LeadMessage | SolveMessage>) => {
+self.addEventListener("message", ({ data }: MessageEvent<EngineRequest | LeadMessage | SolveMessage | WarmMessage>) => {
   if (!("ask" in data)) return takeTrial(data);
   if (!needsKernels(data.ask)) return answer(data);
   shelf ??= kernelShelf();

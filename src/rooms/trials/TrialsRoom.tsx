@@ -1,10 +1,11 @@
-import { useState } from "react";
+import { useEffect, useState } from "react";
 import { limits, reflectorOf } from "../../../engine/index.ts";
 import type { TrialKind } from "../../store/trials/TrialRun.ts";
 import { arrivalOf } from "../../store/trials/trialRequests.ts";
+import { trialStages } from "../../store/trials/trialStages.ts";
 import { trialChoicesStore, useTrialChoices } from "../../store/trials/useTrialChoices.ts";
-import { useTrials } from "../../store/trials/useTrials.ts";
-import { usePlan } from "../../store/usePlan.ts";
+import { trials, useTrials } from "../../store/trials/useTrials.ts";
+import { planStore, usePlan } from "../../store/usePlan.ts";
 import { Button } from "../../ui/Button.tsx";
 import { SideRoom } from "../../ui/SideRoom.tsx";
 import { BandSection } from "./band/BandSection.tsx";
@@ -44,6 +45,10 @@ export function TrialsRoom({ onClose }: { onClose(): void }) {
   const going = useTrials((s) => s.going);
   const obstacle = useObstacle(part);
   const Section = sections[part];
+  useEffect(() => {
+    const { plan } = planStore.getState();
+    trials.expect(trialStages("map", plan, trialChoicesStore.getState()));
+  }, []);
 
   return (
     <SideRoom<TrialKind>

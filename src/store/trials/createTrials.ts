@@ -12,6 +12,8 @@ export interface Trials {
   /** Begins a trial; one that is going is stopped first and can go on later. */
   start(kind: TrialKind, plan: SavedPlan, key: string, stages: readonly TrialStage[]): void;
   stop(): void;
+  /** A trial like this one may be begun soon: its workers are started and come up to speed. */
+  expect(stages: readonly TrialStage[]): void;
   /** Takes a stopped or failed trial up again: what was solved is not solved again while the workers that know it live. */
   goOn(kind: TrialKind): void;
 }
@@ -84,13 +86,12 @@ export function createTrials(now_ms: () => number = () => Date.now()): Trials {
     change(kind, { stage, state: "going", progress: null, problems: none, fault: null });
     store.setState({ going: kind });
     if (!makeWorker) return onFault("no workers have been given to this page");
-    pool ??= trialPool(
-      makeWorker,
-      handsFor(typeof navigator === "undefined" ? undefined : navigator.hardwareConcurrency),
-      hear,
-      onFault,
-    );
-    pool.run(++current, asked.request);
+    poolOf(makeWorker).run(++current, asked.request);
+  };
+  const poolOf = (make: MakeTrialWorker): TrialPool => {
+    const processors = typeof navigator === "undefined" ? undefined : navigator.hardwareConcurrency;
+    pool ??= trialPool(make, handsFor(processors), hear, onFault);
+    return pool;
   };
   const halt = () => {
     const { going } = store.getState();
@@ -117,6 +118,9 @@ export function createTrials(now_ms: () => number = () => Date.now()): Trials {
     stop() {
       halt();
       pool?.stop();
+    },
+    expect(stages) {
+      if (makeWorker) poolOf(makeWorker).warm(stages.map((stage) => stage.request));
     },
     goOn(kind) {
       const run = store.getState().runs[kind];

@@ -16,6 +16,12 @@ export interface SolveMessage {
   readonly solveFor: MessagePort;
 }
 
+/** What the page says to a worker that will soon be asked for something: see `warmUp`. It drops it once it is. */
+export interface WarmMessage {
+  readonly warm: readonly TrialRequest[];
+  readonly as: "leads" | "solves";
+}
+
 /** How far a trial is. */
 export interface TrialProgress {
   /** Solves answered since it was started, and those it has asked for so far. */

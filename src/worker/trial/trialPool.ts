@@ -12,6 +12,8 @@ export const idle_ms = 120_000;
 export interface TrialPool {
   /** Starts a trial in the place of the one that runs; `run` tells its reports from those of others. */
   run(run: number, request: TrialRequest): void;
+  /** Starts the workers ahead of the first `run`, and has them come up to speed on what it may ask (`warmUp`). */
+  warm(requests: readonly TrialRequest[]): void;
   stop(): void;
   /** Ends every worker. The next `run` starts others, which know nothing. */
   end(): void;
@@ -69,7 +71,7 @@ export function trialPool(
     }
     hands.clear();
   };
-  const startHands = () => {
+  const startHands = (warm: readonly TrialRequest[] | undefined) => {
     while (hands.size < handCount && leader) {
       const hand = watched(makeWorker());
       const id = ++lastHand;
@@ -77,9 +79,10 @@ export function trialPool(
       const { port1, port2 } = new MessageChannel();
       hand.postMessage({ solveFor: port1 }, [port1]);
       leader.postMessage({ lead: "hand", hand: id, port: port2 }, [port2]);
+      if (warm) hand.postMessage({ warm, as: "solves" }, []);
     }
   };
-  const start = () => {
+  const start = (warm?: readonly TrialRequest[]) => {
     if (!leader) {
       const started = watched(makeWorker());
       started.onmessage = ({ data }) => {
@@ -92,11 +95,22 @@ export function trialPool(
         onReport(data);
       };
       leader = started;
+      if (warm) started.postMessage({ warm, as: "leads" }, []);
     }
-    startHands();
+    startHands(warm);
   };
 
   return {
+    warm(requests) {
+      if (hands.size > 0) return;
+      try {
+        start(requests);
+      } catch {
+        // The first run tries again, and says what is wrong.
+        return end();
+      }
+      idleness = restarted(idleness, dismissHands, idle_ms);
+    },
     run(run, request) {
       for (const timer of [patience, leaderPatience, idleness]) clearTimeout(timer);
       try {

@@ -1,12 +1,12 @@
 import { afterEach, describe, expect, test, vi } from "vitest";
 import { besideTrialWorker } from "../../../src/worker/trial/besideTrialWorker.ts";
-import type { LeadMessage, SolveMessage, TrialReport } from "../../../src/worker/trial/TrialMessage.ts";
+import type { LeadMessage, SolveMessage, TrialReport, WarmMessage } from "../../../src/worker/trial/TrialMessage.ts";
 import type { TrialWorker } from "../../../src/worker/trial/TrialWorker.ts";
 import { handsFor, leaderPatience_ms, patience_ms, trialPool } from "../../../src/worker/trial/trialPool.ts";
 import { walk } from "./trialPlan.ts";
 
 interface Watched extends TrialWorker {
-  readonly sent: (LeadMessage | SolveMessage)[];
+  readonly sent: (LeadMessage | SolveMessage | WarmMessage)[];
   readonly isGone: boolean;
 }
 
@@ -16,7 +16,7 @@ function workers(isDeaf: (index: number) => boolean = () => false) {
   const make = (): TrialWorker => {
     const real = besideTrialWorker();
     const deaf = isDeaf(list.length);
-    const sent: (LeadMessage | SolveMessage)[] = [];
+    const sent: (LeadMessage | SolveMessage | WarmMessage)[] = [];
     let isGone = false;
     const worker: Watched = {
       sent,
@@ -76,6 +76,20 @@ describe("the workers of a trial", { timeout: 40_000 }, () => {
     expect(reports.at(-1)).toMatchObject({ run: 1, busy: 0, picture: { kind: "pace" } });
     // All three are at rest and stay for the next trial.
     expect(ended(list)).toBe(0);
+  });
+
+  test("warmed, all three are there before the first run and come up to speed, which nobody is told of", async () => {
+    const { list, reports, pool } = setUp();
+    pool.warm([walk]);
+    expect(pool.alive).toBe(3);
+    const parts = list.flatMap(({ sent }) => sent.flatMap((message) => ("warm" in message ? [message.as] : [])));
+    expect(parts.toSorted()).toEqual(["leads", "solves", "solves"]);
+    await new Promise((done) => setTimeout(done, 50));
+    expect(reports).toEqual([]);
+    pool.warm([walk]);
+    pool.run(1, walk);
+    expect(list).toHaveLength(3);
+    await vi.waitFor(() => expect(reports.at(-1)).toMatchObject({ run: 1, kind: "done", busy: 0 }), wait);
   });
 
   test("after a stop those at rest stay, and the next run starts no others", async () => {
