@@ -10,6 +10,7 @@ import { chartStep } from "../trial/chartStep.ts";
 import { pairAt } from "../trial/pairAt.ts";
 import { spacingBreaks } from "../trial/spacingBreaks.ts";
 import type { Known, TrialAsk } from "../trial/Trial.ts";
+import { uprightCuts } from "../trial/uprightCuts.ts";
 import type { BestRequest } from "./BestRequest.ts";
 import { coarseAzimuths } from "./bestReader.ts";
 import type { Lengths } from "./bestSpace.ts";
@@ -54,10 +55,13 @@ export function bestCharts(request: BestRequest): (known: Known) => Result<BestC
   });
   const frequencies = frequenciesOf(request);
   const joined = joinedPlan(plan);
-  const directionsAt = (i: number): Directions => ({
-    elevations_deg: [look.pathElevation_deg],
-    azimuths_deg: i === 0 ? coarseAzimuths(look.rearSector_deg) : [0, 180],
-  });
+  const uprightSegments = uprightCuts(joined);
+  const directions = frequencies.map(
+    (_, i): Directions => ({
+      elevations_deg: [look.pathElevation_deg],
+      azimuths_deg: i === 0 ? coarseAzimuths(look.rearSector_deg) : [0, 180],
+    }),
+  );
   const askAt =
     (i: number) =>
     (place: readonly number[]): TrialAsk => {
@@ -68,11 +72,23 @@ export function bestCharts(request: BestRequest): (known: Known) => Result<BestC
         drivenHeight_m: value("driven_m"),
         reflectorHeight_m: value("reflector_m"),
       });
-      return { plan: changed, frequency_MHz: frequencies[i]!, directions: directionsAt(i) };
+      return {
+        plan: changed,
+        frequency_MHz: frequencies[i]!,
+        directions: directions[i]!,
+        ...(uprightSegments && { uprightSegments }),
+      };
     };
   const words = { spacing_m: "spacing", driven_m: "driven", reflector_m: "reflector" };
   const describe = (place: readonly number[]) =>
     free.map((key, axis) => `${words[key]} ${place[axis]!.toFixed(2)} m`).join(", ");
+  // A request remembers the rounds it has been through.
+  const requests = frequencies.map((_, i) => ({
+    axes,
+    askAt: askAt(i),
+    describe,
+    mostSolves: MOST_SOLVES / frequencies.length,
+  }));
 
   return (known) => {
     const asks: TrialAsk[] = [];
@@ -89,7 +105,7 @@ export function bestCharts(request: BestRequest): (known: Known) => Result<BestC
         else asks.push(ask);
         continue;
       }
-      const step = chartStep({ axes, askAt: askAt(i), describe, mostSolves: MOST_SOLVES / frequencies.length }, known);
+      const step = chartStep(requests[i]!, known);
       if (!step.ok) return step;
       const { chart, error } = step.value;
       asks.push(...step.value.asks);

@@ -46,36 +46,35 @@ export function searchBest(
   const over = ({ driven_m, reflector_m }: Lengths, { swr }: BestFigures) =>
     part(fixed_m + driven_m + reflector_m, bounds.wire_m) + part(swr, bounds.swr);
 
-  const judge = (at: readonly number[]): Omit<Candidate, "at"> => {
+  const found = (at: readonly number[]): BestFound => {
     const lengths = lengthsAt(at);
-    const { figures } = read(lengths, coilBase(lengths.coil_ohm, coilQ));
+    return { lengths, ...read(lengths, coilBase(lengths.coil_ohm, coilQ)) };
+  };
+  const judge = (at: readonly number[]): Omit<Candidate, "at"> => {
+    const { lengths, figures } = found(at);
     return { costs: costsOf(figures, traded), excess: over(lengths, figures) };
   };
   const record = findFront({ bounds: sides, judge, starts: [placeOf(start)], size: SIZE, rounds: ROUNDS, seed });
   if (record.length === 0) return { front: [], shown: [] };
 
   // Tops by the score and by each figure alone; figures are known by the costs, and need not be read again.
-  const judgedScore = (lengths: Lengths) => scoreOf(read(lengths, coilBase(lengths.coil_ohm, coilQ)).figures, weights);
-  const heights = [judgedScore, ...traded.map((_, c) => (lengths: Lengths) => -judge(placeOf(lengths)).costs[c]!)];
+  const byScore = (figures: BestFigures) => scoreOf(figures, weights);
+  const heights = [byScore, ...traded.map((_, c) => (figures: BestFigures) => -costsOf(figures, traded)[c]!)];
   const bests = [
-    best(record, ({ at }) => judgedScore(lengthsAt(at))),
+    best(record, ({ at }) => byScore(found(at).figures)),
     ...traded.map((_, c) => best(record, ({ costs }) => -costs[c]!)),
   ];
   const tops = heights.map((height, h) => {
     const within = (at: readonly number[]) => {
-      const lengths = lengthsAt(at);
-      return judge(at).excess > 0 ? Number.NEGATIVE_INFINITY : height(lengths);
+      const { lengths, figures } = found(at);
+      return over(lengths, figures) > 0 ? Number.NEGATIVE_INFINITY : height(figures);
     };
     return cutTo(climb(within, bests[h]!.at, sides), sides);
   });
   const candidates = [...tops, ...record.map(({ at }) => at)].map((at): Candidate => ({ at, ...judge(at) }));
   const standing = candidates.filter(({ excess }) => excess === 0);
   const front = (rankFronts(standing)[0] ?? []).map((i) => standing[i]!);
-  const pick = best(front, ({ at }) => judgedScore(lengthsAt(at)));
-  const found = (at: readonly number[]): BestFound => {
-    const lengths = lengthsAt(at);
-    return { lengths, ...read(lengths, coilBase(lengths.coil_ohm, coilQ)) };
-  };
+  const pick = best(front, ({ at }) => byScore(found(at).figures));
   const chosen = spreadOver(
     front.map(({ costs }) => costs),
     request.shown ?? MOST_SHOWN,
