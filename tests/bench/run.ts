@@ -5,6 +5,7 @@ import { browserTrialRows } from "./browserTrialRows.ts";
 import { fullWaveRows } from "./fullWaveRows.ts";
 import { linalgRows } from "./linalgRows.ts";
 import { planRows } from "./planRows.ts";
+import { searchRows } from "./searchRows.ts";
 import { trialRows } from "./trialRows.ts";
 
 /**
@@ -16,6 +17,7 @@ const groups: readonly { name: string; rows(): readonly BenchRow[] | Promise<rea
   { name: "preview", rows: planRows },
   { name: "full-wave", rows: fullWaveRows },
   { name: "maps", rows: trialRows },
+  { name: "searches", rows: searchRows },
   { name: "browser", rows: browserRows },
   { name: "trials in the browser", rows: browserTrialRows },
 ];

@@ -1,10 +1,12 @@
 import type { ReactNode } from "react";
+import { answerModels } from "../../store/answerModels.ts";
 import type { TrialKind, TrialRun } from "../../store/trials/TrialRun.ts";
 import { planStore, usePlan } from "../../store/usePlan.ts";
 import { Button } from "../../ui/Button.tsx";
 import { errorWords } from "./errorWords.ts";
 import { modelWords } from "./modelWords.ts";
 import { planDifferences } from "./planDifferences.ts";
+import { promiseWords } from "./promiseWords.ts";
 import { useLengths } from "./useLengths.ts";
 import type { ShownTrial } from "./useTrial.ts";
 
@@ -21,6 +23,7 @@ interface Props<K extends TrialKind> {
 /** Starts and stops a trial and says how far it is, whose it is, by which model and how exact. */
 export function TrialBar<K extends TrialKind>({ trial, verb, obstacle, end }: Props<K>) {
   const { run, isCurrent } = trial;
+  const hasTwoModels = usePlan(({ plan }) => plan.ground.kind === "soil" && answerModels(plan).best.length > 1);
   const isGoing = run?.state === "going";
   const canGoOn =
     run !== undefined && isCurrent && (run.state === "stopped" || (run.state === "failed" && run.fault !== null));
@@ -47,6 +50,7 @@ export function TrialBar<K extends TrialKind>({ trial, verb, obstacle, end }: Pr
         </p>
         {end}
       </div>
+      {!run && obstacle === null && <p className="tl-promise">{promiseWords(trial.kind, hasTwoModels)}</p>}
       {isGoing && (
         <progress
           className="tl-progress"

@@ -50,6 +50,20 @@ describe("the room of trials", { timeout: 120_000 }, () => {
     expect(planStore.getState().canUndo).toBe(false);
   });
 
+  test("before it is started each part says what will come of it, and no longer once it is", async () => {
+    render(<TrialsRoom onClose={onClose} />);
+    const said: string[] = [];
+    for (const part of ["Map", "Find best", "Band", "Tolerance", "Walk"]) {
+      await userEvent.click(within(room()).getByRole("radio", { name: part }));
+      said.push(within(room()).getByText(/; takes about .+ seconds?\.$/).textContent!);
+    }
+    expect(new Set(said).size).toBe(5);
+    await press("Walk it");
+    expect(within(room()).queryByText(/; takes about/)).toBeNull();
+    await walked();
+    expect(within(room()).queryByText(/; takes about/)).toBeNull();
+  });
+
   test("put at the quietest spacing, the marker reads what the words say", async () => {
     render(<TrialsRoom onClose={onClose} />);
     await press("Walk it");
