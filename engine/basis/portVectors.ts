@@ -1,4 +1,3 @@
-import type { Segments } from "../wires/Segments.ts";
 import type { Basis } from "./Basis.ts";
 
 /**
@@ -9,7 +8,7 @@ import type { Basis } from "./Basis.ts";
  *
  * @param portEnd per port: 2·segment + end at whose node the gap lies
  */
-export function portVectors(segments: Segments, basis: Basis, portEnd: Int32Array): Float64Array {
+export function portVectors(basis: Basis, portEnd: Int32Array): Float64Array {
   const N = basis.count;
   const out = new Float64Array(2 * N * portEnd.length);
   portEnd.forEach((segmentEnd, p) => {

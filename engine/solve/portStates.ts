@@ -67,7 +67,7 @@ export function portStates(
   );
   const basis = buildBasis(segments);
   const { kernel, panels, store } = surroundings(problem, reach(segments));
-  const p = portVectors(segments, basis, portEnd);
+  const p = portVectors(basis, portEnd);
   const P = ports.length;
   const symmetry = findSymmetry(segments, basis, p, portEnd);
   const count = symmetry?.count ?? basis.count;

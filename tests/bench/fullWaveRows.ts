@@ -118,7 +118,7 @@ function plainSolve(plan: Plan) {
   const basis = buildBasis(segments);
   const { kernel } = surroundings(problem, 30);
   const Z = fillMatrix(segments, basis, frequency_Hz, kernel);
-  return solveGeneral(Z, basis.count, portVectors(segments, basis, portEnd), ports.length);
+  return solveGeneral(Z, basis.count, portVectors(basis, portEnd), ports.length);
 }
 
 function laid(plan: Plan) {

@@ -67,7 +67,7 @@ describe.each(["free-space", "perfect"] as const)("any wires, any coefficients, 
   test("a port reads the current into its wire", () => {
     fc.assert(
       fc.property(drawn, ({ segments, portEnd, basis, x, currents }) => {
-        const p = portVectors(segments, basis, portEnd);
+        const p = portVectors(basis, portEnd);
         portEnd.forEach((end, i) => {
           for (const part of [0, 1] as const) {
             let read = 0;

@@ -48,7 +48,7 @@ function prepared(wires: readonly WireInput[], ports: readonly PortInput[] = [],
   const graph = joinWires(wires, ground);
   const { segments, portEnd } = segmentWires(wires, ports, graph, frequency_Hz, C0_mPerS / frequency_Hz);
   const basis = buildBasis(segments);
-  return { segments, basis, symmetry: findSymmetry(segments, basis, portVectors(segments, basis, portEnd), portEnd) };
+  return { segments, basis, symmetry: findSymmetry(segments, basis, portVectors(basis, portEnd), portEnd) };
 }
 
 const largest = (a: Float64Array) => a.reduce((m, v) => Math.max(m, Math.abs(v)), 0);

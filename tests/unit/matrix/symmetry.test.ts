@@ -31,7 +31,7 @@ function bothWays(problem: WireProblem) {
   const wavelength_m = C0_mPerS / frequency_Hz;
   const { segments, portEnd } = segmentWires(wires, ports, graph, frequency_Hz, wavelength_m, soilAround(problem));
   const basis = buildBasis(segments);
-  const p = portVectors(segments, basis, portEnd);
+  const p = portVectors(basis, portEnd);
   const P = ports.length;
   const { kernel } = surroundings(problem, 40);
   const full = solveSymmetric(fillMatrix(segments, basis, frequency_Hz, kernel), basis.count, p, P).x;

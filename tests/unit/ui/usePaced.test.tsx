@@ -11,7 +11,11 @@ afterEach(() => {
 
 const paced = () =>
   renderHook(({ value, isMoving }) => usePaced(value, isMoving), { initialProps: { value: 0, isMoving: false } });
-const pass = (ms: number) => act(() => vi.advanceTimersByTime(ms));
+const pass = (ms: number) => {
+  act(() => {
+    vi.advanceTimersByTime(ms);
+  });
+};
 
 test("at rest every value is shown at once", () => {
   const { result, rerender } = paced();
