@@ -66,7 +66,7 @@ describe.each(["free-space", "perfect"] as const)("any wires, any coefficients, 
 
   test("a port reads the current into its wire", () => {
     fc.assert(
-      fc.property(drawn, ({ segments, portEnd, basis, x, currents }) => {
+      fc.property(drawn, ({ portEnd, basis, x, currents }) => {
         const p = portVectors(basis, portEnd);
         portEnd.forEach((end, i) => {
           for (const part of [0, 1] as const) {
