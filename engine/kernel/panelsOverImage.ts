@@ -1,5 +1,7 @@
-import { COS_TABLE, SIN_TABLE, STEP_RAD, STEPS_PER_RAD } from "../special/expTable.ts";
+import { expTable } from "../special/expTable.ts";
 import type { PanelKernel } from "./PanelKernel.ts";
+
+const phase = new Float64Array(2);
 
 /**
  * Kernels between points of two wires over a perfect ground, g(R) = e^{−jkR}/R straight across and g(R') by way of the image,
@@ -33,28 +35,13 @@ export function panelsOverImage(k: number): PanelKernel {
           const w = zt + v * tz;
           const rho2 = x * x + y * y;
           const R = Math.sqrt(rho2 + (z - w) * (z - w));
-          const kR = k * R;
-          // Twice the body of `expTable`.
-          let n = (kR * STEPS_PER_RAD + 0.5) | 0;
-          let d = kR - n * STEP_RAD;
-          let d2 = d * d;
-          let c0 = COS_TABLE[n & 1023]!;
-          let s0 = SIN_TABLE[n & 1023]!;
-          let sd = d * (1 - d2 * (1 / 6 - d2 * (1 / 120)));
-          let cd = 1 - d2 * (0.5 - d2 * (1 / 24));
-          const gr = (c0 * cd - s0 * sd) / R;
-          const gi = -(s0 * cd + c0 * sd) / R;
+          expTable(phase, 0, k * R);
+          const gr = phase[0]! / R;
+          const gi = -phase[1]! / R;
           const Q = Math.sqrt(rho2 + (z + w) * (z + w));
-          const kQ = k * Q;
-          n = (kQ * STEPS_PER_RAD + 0.5) | 0;
-          d = kQ - n * STEP_RAD;
-          d2 = d * d;
-          c0 = COS_TABLE[n & 1023]!;
-          s0 = SIN_TABLE[n & 1023]!;
-          sd = d * (1 - d2 * (1 / 6 - d2 * (1 / 120)));
-          cd = 1 - d2 * (0.5 - d2 * (1 / 24));
-          const hr = (c0 * cd - s0 * sd) / Q;
-          const hi = -(s0 * cd + c0 * sd) / Q;
+          expTable(phase, 0, k * Q);
+          const hr = phase[0]! / Q;
+          const hi = -phase[1]! / Q;
           out[at] = dot * gr + turned * hr;
           out[at + 1] = dot * gi + turned * hi;
           out[at + 2] = gr - hr;
