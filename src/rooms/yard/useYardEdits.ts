@@ -1,5 +1,6 @@
 import { useMemo } from "react";
 import type { SavedPlan } from "../../../engine/index.ts";
+import { handStore } from "../../store/handStore.ts";
 import { planStore } from "../../store/usePlan.ts";
 import { planProblem } from "./planProblem.ts";
 
@@ -41,18 +42,21 @@ function makeEdits(onRefused: (reason: string | null) => void): YardEdits {
     objection,
     settle,
     beginDrag: () => {
+      handStore.setState({ isHolding: true });
       store().sealEdit();
       beforeDrag = store().plan;
     },
     endDrag: () => {
       beforeDrag = null;
       settle();
+      handStore.setState({ isHolding: false });
     },
     cancelDrag: () => {
       // A drag is one undo step; where it moved nothing there is no step to take back.
       if (beforeDrag && store().plan !== beforeDrag) store().undo();
       beforeDrag = null;
       settle();
+      handStore.setState({ isHolding: false });
     },
   };
 }

@@ -1,0 +1,48 @@
+import { act, renderHook } from "@testing-library/react";
+import { afterEach, beforeEach, expect, test, vi } from "vitest";
+import { noAnswer } from "../../../src/store/Answer.ts";
+import { handStore } from "../../../src/store/handStore.ts";
+import { answerStore } from "../../../src/store/useAnswer.ts";
+import { useCalmAnswer } from "../../../src/store/useCalmAnswer.ts";
+
+beforeEach(() => {
+  vi.useFakeTimers();
+  act(() => {
+    answerStore.setState(noAnswer, true);
+    handStore.setState({ isHolding: false });
+    vi.advanceTimersByTime(1000);
+  });
+});
+afterEach(() => {
+  vi.useRealTimers();
+});
+
+/** Any part of an answer that is no matter of urgency will do to tell one from another. */
+const answer = (n: number) => {
+  act(() => {
+    answerStore.setState({ refining: { done: n, total: 9 } });
+  });
+};
+
+test("in the hand figures follow at a pace, and are the last ones when it lets go", () => {
+  const { result } = renderHook(() => useCalmAnswer((s) => s.refining?.done));
+  act(() => {
+    handStore.setState({ isHolding: true });
+  });
+  answer(1);
+  answer(2);
+  answer(3);
+  expect(result.current).toBe(1);
+  act(() => {
+    handStore.setState({ isHolding: false });
+  });
+  expect(result.current).toBe(3);
+});
+
+test("with nothing in the hand they are never those of a moment ago", () => {
+  const { result } = renderHook(() => useCalmAnswer((s) => s.refining?.done));
+  for (let n = 1; n < 5; n++) {
+    answer(n);
+    expect(result.current).toBe(n);
+  }
+});
