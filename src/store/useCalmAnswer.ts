@@ -1,24 +1,16 @@
 import { useStore } from "zustand";
 import type { Answer } from "./Answer.ts";
-import { calmly } from "./calmly.ts";
-import { calmPace_ms } from "./calmPace.ts";
-import { handStore } from "./handStore.ts";
+import { calmInHand } from "./calmInHand.ts";
 import { answerStore } from "./useAnswer.ts";
 
-const calmStore = calmly<Answer>(
+const calmStore = calmInHand<Answer>(
   answerStore,
-  calmPace_ms,
   (now, shown) =>
-    !handStore.getState().isHolding ||
     now.state !== shown.state ||
     now.model !== shown.model ||
     now.fault !== shown.fault ||
     now.problems !== shown.problems,
 );
-
-handStore.subscribe(({ isHolding }) => {
-  if (!isHolding) calmStore.setState(answerStore.getState(), true);
-});
 
 /**
  * As `useAnswer`, for figures and sentences that are read and not watched: in a drag they follow at a pace, which leaves

@@ -1,4 +1,4 @@
-import { useMemo } from "react";
+import { useEffect, useMemo } from "react";
 import type { SavedPlan } from "../../../engine/index.ts";
 import { handStore } from "../../store/handStore.ts";
 import { planStore } from "../../store/usePlan.ts";
@@ -22,6 +22,8 @@ export interface YardEdits {
  * answer stay at the last good value; the reason goes to `onRefused`, null when there is none.
  */
 export function useYardEdits(onRefused: (reason: string | null) => void): YardEdits {
+  // What is in the hand goes with the drawing it was taken from.
+  useEffect(() => () => handStore.setState({ isHolding: false }), []);
   return useMemo(() => makeEdits(onRefused), [onRefused]);
 }
 

@@ -5,8 +5,12 @@ import { handStore } from "../../../src/store/handStore.ts";
 import { answerStore } from "../../../src/store/useAnswer.ts";
 import { useCalmAnswer } from "../../../src/store/useCalmAnswer.ts";
 
+/** Each test long after the one before: the stores remember when they changed. */
+let now_ms = Date.now();
+
 beforeEach(() => {
-  vi.useFakeTimers();
+  now_ms += 1e6;
+  vi.useFakeTimers({ now: now_ms });
   act(() => {
     answerStore.setState(noAnswer, true);
     handStore.setState({ isHolding: false });

@@ -1,0 +1,21 @@
+import type { StoreApi } from "zustand/vanilla";
+import { calmly } from "./calmly.ts";
+import { handStore } from "./handStore.ts";
+
+/** What is read as figures need not change oftener than an eye can read it. */
+const pace_ms = 200;
+
+/**
+ * A store that follows another one at once, but at a pace while something is in the person's hand: for figures beside a
+ * drawing that is dragged, which leave the frames to the drawing. `isUrgent` names changes that do not wait even then.
+ */
+export function calmInHand<T>(
+  source: Pick<StoreApi<T>, "getState" | "subscribe">,
+  isUrgent: (now: T, shown: T) => boolean = () => false,
+): StoreApi<T> {
+  const calm = calmly(source, pace_ms, (now, shown) => !handStore.getState().isHolding || isUrgent(now, shown));
+  handStore.subscribe(({ isHolding }) => {
+    if (!isHolding) calm.setState(source.getState(), true);
+  });
+  return calm;
+}

@@ -1,0 +1,11 @@
+import { useStore } from "zustand";
+import { calmInHand } from "./calmInHand.ts";
+import type { PlanHistory } from "./PlanHistory.ts";
+import { planStore } from "./usePlan.ts";
+
+const calmStore = calmInHand<PlanHistory>(planStore);
+
+/** As `usePlan`, for measures that stand in figures beside what is dragged: see `useCalmAnswer`. */
+export function useCalmPlan<T>(select: (state: PlanHistory) => T): T {
+  return useStore(calmStore, select);
+}
