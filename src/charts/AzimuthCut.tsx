@@ -1,4 +1,5 @@
 import { memo, useId, useMemo } from "react";
+import type { PlanReadout } from "../../engine/index.ts";
 import { AzimuthDrawing } from "./AzimuthDrawing.tsx";
 import { azimuthPolar, azimuthRectangular } from "./azimuthLayout.ts";
 import { azimuth_deg, bearing_deg, bearingText } from "./bearing.ts";
@@ -19,6 +20,8 @@ import "./AzimuthCut.css";
 export interface AzimuthCutProps {
   /** The live design and up to four pins. */
   readonly traces: readonly DesignTrace[];
+  /** The same with the answers whose figures are printed: in a drag those of a moment ago. Absent: `traces`. */
+  readonly printed?: readonly DesignTrace[];
   /** True bearing of the beam. */
   readonly heading_deg: number;
   /** Elevation the cuts were taken at. */
@@ -43,21 +46,22 @@ export const AzimuthCut = memo(function AzimuthCut(p: AzimuthCutProps) {
   }, [width_px, text_px, outer_dBi, heading_deg, form]);
 
   const azimuth = azimuth_deg(p.marker_deg, heading_deg);
-  const readings = p.traces.map((t) => ({
+  const printed = p.printed ?? p.traces;
+  const readings = printed.map((t) => ({
     ...t,
     gain_dBi: t.readout ? readCut(t.readout.azimuthCut, azimuth) : Number.NaN,
   }));
   const where = bearingText(p.marker_deg);
   const said = readings.map((r) => `${r.name} ${figure(r.gain_dBi, 1)} dBi`).join(", ");
-  const live = p.traces.find((t) => t.role === "live")?.readout ?? null;
-  const worst = useMemo(() => (live ? worstBehind(live.azimuthCut, rearSector_deg) : []), [live, rearSector_deg]);
-  const rear = rearWords(live, worst, rearSector_deg, heading_deg);
+  const worst = useWorst(liveOf(p.traces), rearSector_deg);
+  const live = liveOf(printed);
+  const rear = rearWords(live, useWorst(live, rearSector_deg), rearSector_deg, heading_deg);
 
   return (
     <ChartFrame
       title={`Azimuth cut at ${p.elevation_deg}° elevation`}
       note={form === "polar" ? "gain in dBi, true north up" : "gain in dBi, clockwise to the right"}
-      summary={`${azimuthSummary(p.traces, p.elevation_deg, heading_deg)} ${rear}`}
+      summary={`${azimuthSummary(printed, p.elevation_deg, heading_deg)} ${rear}`}
       width_px={layout.width}
       height_px={layout.height}
       plotRef={ref}
@@ -113,6 +117,12 @@ export const AzimuthCut = memo(function AzimuthCut(p: AzimuthCutProps) {
     </ChartFrame>
   );
 });
+
+const liveOf = (traces: readonly DesignTrace[]) => traces.find((t) => t.role === "live")?.readout ?? null;
+
+function useWorst(live: PlanReadout | null, rearSector_deg: number) {
+  return useMemo(() => (live ? worstBehind(live.azimuthCut, rearSector_deg) : []), [live, rearSector_deg]);
+}
 
 function bearingRows(traces: readonly DesignTrace[], heading_deg: number): string[][] {
   return Array.from({ length: 36 }, (_, i) => i * 10).map((b) => [

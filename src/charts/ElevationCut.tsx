@@ -19,6 +19,8 @@ import "./ElevationCut.css";
 export interface ElevationCutProps {
   /** The live design and up to four pins. */
   readonly traces: readonly DesignTrace[];
+  /** The same with the answers whose figures are printed: in a drag those of a moment ago. Absent: `traces`. */
+  readonly printed?: readonly DesignTrace[];
   readonly masts: readonly Mast[];
   readonly heading_deg: number;
   readonly path: PathBand;
@@ -43,7 +45,8 @@ export const ElevationCut = memo(function ElevationCut(p: ElevationCutProps) {
     return form === "polar" ? elevationPolar(asked) : elevationRectangular(asked);
   }, [width_px, text_px, outer_dBi, stretched, form, path_deg]);
 
-  const readings = p.traces.map((t) => ({
+  const printed = p.printed ?? p.traces;
+  const readings = printed.map((t) => ({
     ...t,
     gain_dBi: t.readout ? readCut(t.readout.elevationCut, p.marker_deg) : Number.NaN,
   }));
@@ -55,7 +58,7 @@ export const ElevationCut = memo(function ElevationCut(p: ElevationCutProps) {
     <ChartFrame
       title={`Elevation cut toward ${bearingText(p.heading_deg)}`}
       note={stretched ? "gain in dBi, low angles stretched" : "gain in dBi, true angles"}
-      summary={elevationSummary(p.traces, p.path.elevation_deg, p.heading_deg)}
+      summary={elevationSummary(printed, p.path.elevation_deg, p.heading_deg)}
       width_px={layout.width}
       height_px={layout.height}
       plotRef={ref}

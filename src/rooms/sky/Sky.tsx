@@ -4,6 +4,7 @@ import { AzimuthCut } from "../../charts/AzimuthCut.tsx";
 import { ElevationCut } from "../../charts/ElevationCut.tsx";
 import type { CutForm } from "../../charts/elevationLayout.ts";
 import { useAnswer } from "../../store/useAnswer.ts";
+import { useCalmAnswer } from "../../store/useCalmAnswer.ts";
 import { usePlan } from "../../store/usePlan.ts";
 import { headingOf } from "../yard/heading.ts";
 import { BesideBeam } from "./BesideBeam.tsx";
@@ -17,7 +18,8 @@ import "./Sky.css";
 
 /** Where the signal goes: up and down through the beam, round the compass at one elevation, and the figures beside. */
 export function Sky() {
-  const traces = useTraces();
+  const traces = useTraces(useAnswer);
+  const printed = useTraces(useCalmAnswer);
   const shown = useAnswer((s) => s.readoutPlan);
   const stale = useAnswer((s) => s.state === "old");
   const { elevation_deg, azimuthCutElevation_deg, rearSector_deg } = usePlan((s) => interestOf(s.plan));
@@ -52,6 +54,7 @@ export function Sky() {
       />
       <ElevationCut
         traces={traces}
+        printed={printed}
         masts={masts}
         heading_deg={heading_deg}
         path={path}
@@ -66,6 +69,7 @@ export function Sky() {
       <div className="sky-lower">
         <AzimuthCut
           traces={traces}
+          printed={printed}
           heading_deg={heading_deg}
           elevation_deg={azimuthCutElevation_deg}
           rearSector_deg={rearSector_deg}

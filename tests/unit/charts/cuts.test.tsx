@@ -90,6 +90,20 @@ test("the key reads every design at the marker", () => {
   expect(row.textContent).toBe(`pin 0${sampleGain(8, 0, 1).toFixed(1).replace("-", "−")} dBi`);
 });
 
+test("figures are read from the answers that are printed, the curve from the one that is drawn", () => {
+  const { container } = render(<Elevation />);
+  const said = screen.getByRole("img").getAttribute("aria-label");
+  const key = container.querySelector(".tk")!.textContent;
+  const curve = container.querySelector("path.tr-live")!.getAttribute("d");
+  cleanup();
+  const moved = render(
+    <Elevation traces={[live(sampleReadout(2)), pin(0, sampleReadout(1))]} printed={elevation.traces} />,
+  );
+  expect(screen.getByRole("img").getAttribute("aria-label")).toBe(said);
+  expect(moved.container.querySelector(".tk")!.textContent).toBe(key);
+  expect(moved.container.querySelector("path.tr-live")!.getAttribute("d")).not.toBe(curve);
+});
+
 test("pressing on the drawing puts the marker under the finger", () => {
   const onMarker = vi.fn();
   render(<Elevation onMarker={onMarker} />);
@@ -192,6 +206,17 @@ test("the azimuth cut speaks in true bearings and names the loudest of the rear 
   expect(words).toContain("loudest toward 062°");
   expect(words).toContain("Rear sector 120° wide: loudest toward 182° and 302°");
   expect(screen.getByText("read toward 062°")).toBeTruthy();
+});
+
+test("figures of the azimuth cut are those that are printed, the marks those that are drawn", () => {
+  const { container } = render(<AzimuthCut {...azimuth} />);
+  const foot = container.querySelector(".cf-foot")!.textContent;
+  const marks = container.querySelector(".ac-worst")!.getAttribute("d");
+  cleanup();
+  const traces = azimuth.traces.map((trace) => (trace.role === "live" ? live(sampleReadout(1)) : trace));
+  const moved = render(<AzimuthCut {...azimuth} traces={traces} printed={azimuth.traces} />);
+  expect(moved.container.querySelector(".cf-foot")!.textContent).toBe(foot);
+  expect(moved.container.querySelector(".ac-worst")!.getAttribute("d")).not.toBe(marks);
 });
 
 test("the bearing marker goes round: past 359 comes 0", async () => {
