@@ -208,10 +208,10 @@ export function followPlan(
     });
   };
 
-  /** The full answer, asked for alone, does not keep pace after all. */
+  /** The full answer, asked for alone, does not come: a preview takes its place until it does. */
   const stepIn = () => {
     standIn = undefined;
-    pace.giveUp();
+    pace.keptWaiting();
     preview(settle());
     if (asked !== null) answers.setState({ refining: { done: 0, total: toDo } });
   };

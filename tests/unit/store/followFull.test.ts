@@ -338,15 +338,32 @@ describe("a small field: the full answer alone, every frame of a drag", { timeou
     expect(now()).toMatchObject({ state: "fresh", readoutPlan: plans.getState().plan });
   });
 
-  test("where the answer keeps the hand waiting, the preview steps in, and stays in from then on", () => {
+  test("where the answer keeps the hand waiting, the preview steps in; the second time it stays in", () => {
     const { asked, answer, space, now } = settled();
+    /** Never still for long, and no answer. */
+    const moveFor = (from_m: number, ms: number) => {
+      for (let t = 0; t < ms; t += still_ms / 2) {
+        space(from_m + t / 1e4);
+        vi.advanceTimersByTime(still_ms / 2);
+      }
+    };
     space(7);
     expect(asked("preview")).toEqual([]);
-    vi.advanceTimersByTime(fullPace.standIn_ms);
+    moveFor(7.01, fullPace.standIn_ms);
     answer("preview");
-    expect(now()).toMatchObject({ state: "fresh", model: "preview", refining: { done: 0, total: 1 } });
-    space(7.1);
-    expect(asked("preview")).toHaveLength(1);
+    expect(now()).toMatchObject({ model: "preview", refining: { total: 1 } });
+    while (asked("full").length > 0) answer("full");
+    space(7.5);
+    expect([asked("preview").length, asked("full").length]).toEqual([0, 1]);
+    answer("full");
+    expect(now()).toMatchObject({ state: "fresh", model: "full-wave", refining: null });
+    space(8);
+    moveFor(8.01, fullPace.standIn_ms);
+    expect(asked("preview").length).toBeGreaterThan(0);
+    while (asked("preview").length > 0) answer("preview");
+    while (asked("full").length > 0) answer("full");
+    space(8.5);
+    expect([asked("preview").length, asked("full").length]).toEqual([1, 0]);
   });
 
   test("one late answer is no rule; where they are late one after the other, previews take their place", () => {
