@@ -69,40 +69,50 @@ async function dragFor(page: Page, duration_ms: number): Promise<Drag> {
   await page.mouse.move(x, y);
   await page.mouse.down();
   await page.mouse.move(x, y + 10);
-  const before = await watchedIn(page);
   const busyBefore_ms = await busy_ms();
   // One move a frame, made inside the page: an automated mouse waits for the page between moves and would be the slower.
-  await page.evaluate(
+  // Counted there as well, from the first move to the last: around them, while automation asks and answers, nothing moves.
+  const counted = await page.evaluate(
     ([x0, y0, duration_ms]) =>
-      new Promise<void>((done) => {
+      new Promise<Omit<Drag, "busyPerPattern_ms"> & { readonly patterns: number }>((done) => {
+        const { watched } = window as unknown as { watched: Watched };
         const handle = document.querySelector('[role="slider"][aria-label^="Spacing of the reflector"]')!;
-        const from_ms = performance.now();
+        let first: { readonly now_ms: number; readonly patterns: number; readonly full: number } | undefined;
         let i = 0;
-        const frame = () => {
+        const frame = (now_ms: number) => {
+          first ??= { now_ms, patterns: watched.patterns, full: watched.full };
           // To and fro at an even pace, each way a third of a pixel beside the last: never twice the same place, whose
           // answer would be known already.
           const clientY = y0 + 10 + Math.abs((i % 80) - 40) + 0.37 * Math.floor(i / 40);
           i++;
           const move = { bubbles: true, pointerId: 1, pointerType: "mouse", isPrimary: true, buttons: 1 };
           handle.dispatchEvent(new PointerEvent("pointermove", { ...move, clientX: x0, clientY }));
-          if (performance.now() - from_ms < duration_ms) requestAnimationFrame(frame);
-          else done();
+          const seconds = (now_ms - first.now_ms) / 1000;
+          if (1000 * seconds < duration_ms) return void requestAnimationFrame(frame);
+          const patterns = watched.patterns - first.patterns;
+          const fullPerSecond = (watched.full - first.full) / seconds;
+          done({ perSecond: (i - 1) / seconds, patternsPerSecond: patterns / seconds, fullPerSecond, patterns });
         };
         requestAnimationFrame(frame);
       }),
     [x, y, duration_ms] as const,
   );
-  const after = await watchedIn(page);
   const busyAfter_ms = await busy_ms();
   await page.mouse.up();
-  const [from, to] = [before.frames_ms.at(-1)!, after.frames_ms.at(-1)!];
-  const seconds = (to - from) / 1000;
-  return {
-    perSecond: (after.frames_ms.length - before.frames_ms.length) / seconds,
-    patternsPerSecond: (after.patterns - before.patterns) / seconds,
-    fullPerSecond: (after.full - before.full) / seconds,
-    busyPerPattern_ms: (busyAfter_ms - busyBefore_ms) / (after.patterns - before.patterns),
-  };
+  return { ...counted, busyPerPattern_ms: (busyAfter_ms - busyBefore_ms) / counted.patterns };
+}
+
+/**
+ * Several drags, each of a page at rest: what the one before has set off (the full answer, sweeps across the band, how few
+ * radials may lie) is done. In the first ones the browser still compiles.
+ */
+async function dragsOf(page: Page): Promise<Drag[]> {
+  const drags: Drag[] = [];
+  for (let i = 0; i < 5; i++) {
+    await page.waitForTimeout(3000);
+    drags.push(await dragFor(page, 2000));
+  }
+  return drags;
 }
 
 /** The built page in a real browser. A busy machine shows here first: read these rows when nothing else runs. */
@@ -116,12 +126,10 @@ export async function browserRows(): Promise<BenchRow[]> {
     await page.close();
   }
   const page = await openPage(browser);
-  await page.waitForTimeout(1500); // the first sweeps are done
-  const drags = [await dragFor(page, 2000), await dragFor(page, 2000), await dragFor(page, 2000)];
+  const drags = await dragsOf(page);
   await page.close();
   const small = await openPage(browser, encodePlanLink(withRadials(benchPlan("full-wave"), { count: 4, length_m: 8 })));
-  await small.waitForTimeout(2500);
-  const smallDrags = [await dragFor(small, 2000), await dragFor(small, 2000), await dragFor(small, 2000)];
+  const smallDrags = await dragsOf(small);
   await browser.close();
   return [
     { name: "file opened to first pattern drawn", measured: Math.min(...opened), goal: 1000, unit: "ms", remark },
