@@ -21,6 +21,8 @@ import { recentlyUsed } from "./recentlyUsed.ts";
 export interface BandFollower {
   /** Shows the sweeps that are there and asks for what comes next. */
   sweep(): void;
+  /** The same, but while the plan moves no oftener than at a pace. */
+  sweepSoon(): void;
   /** The plan has changed: a dear solve for another one need not be waited for. */
   outdate(): void;
   /** The plan is still: dear solves are worth their while again. */
@@ -31,6 +33,8 @@ export interface BandFollower {
 }
 
 const mostKept = 40;
+/** In a drag the sweep across the band follows at this pace: frames are for the pattern. */
+export const sweepPace_ms = 400;
 
 /**
  * Keeps the sweeps of `answers` in step with `plans`: one question at a time, the plan on screen before the pins; what
@@ -49,6 +53,8 @@ export function followBands(
   /** What was asked last and is not answered yet. */
   let asked: EngineAsk | null = null;
   let isStill = true;
+  let sweptAt_ms = Number.NEGATIVE_INFINITY;
+  let later: ReturnType<typeof setTimeout> | undefined;
   const laid = recentlyUsed<Layings["rows"]>(mostKept);
   const begun = recentlyUsed<readonly BandSample[]>(mostKept);
 
@@ -72,6 +78,9 @@ export function followBands(
   };
 
   const sweep = (): void => {
+    clearTimeout(later);
+    later = undefined;
+    sweptAt_ms = Date.now();
     const { plan, verdict } = plans.getState();
     const { best } = answerModels(plan);
     const shown = verdict.ok ? show(plan, best) : null;
@@ -112,8 +121,14 @@ export function followBands(
     });
   };
 
+  const sweepSoon = () => {
+    const wait_ms = isStill ? 0 : sweptAt_ms + sweepPace_ms - Date.now();
+    if (wait_ms <= 0) sweep();
+    else later ??= setTimeout(sweep, wait_ms);
+  };
+
   const goOn = () => {
-    if (answers.getState().state !== "working") sweep();
+    if (answers.getState().state !== "working") sweepSoon();
   };
 
   /** Asks, unless just that is being answered already. */
@@ -155,8 +170,10 @@ export function followBands(
 
   return {
     sweep,
+    sweepSoon,
     rest() {
       isStill = true;
+      if (later !== undefined) sweep();
     },
     outdate() {
       isStill = false;
@@ -170,6 +187,9 @@ export function followBands(
     restart() {
       asked = null;
     },
-    stop: () => client.stop(),
+    stop() {
+      clearTimeout(later);
+      client.stop();
+    },
   };
 }

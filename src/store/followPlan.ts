@@ -31,8 +31,6 @@ export interface Writable<T> {
 const mostKept = 40;
 /** A plan this long unchanged is worth the full answer. */
 export const still_ms = 120;
-/** In a drag the sweep across the band follows at this pace: frames are for the pattern. */
-export const sweepPace_ms = 400;
 /** Where no preview takes its place, an answer to another plan is not left standing unmarked for longer than this. */
 export const markOld_ms = 500;
 
@@ -65,8 +63,6 @@ export function followPlan(
     "full-wave": recentlyUsed<Result<PlanReadout>>(mostKept),
   };
   let stillness: ReturnType<typeof setTimeout> | undefined;
-  let sweepLater: ReturnType<typeof setTimeout> | undefined;
-  let sweptAt = Number.NEGATIVE_INFINITY;
   let patience: ReturnType<typeof setTimeout> | undefined;
   /** The design last asked of the full model and not answered yet. */
   let asked: string | null = null;
@@ -129,20 +125,6 @@ export function followPlan(
     return shown === best[0] || isHopeless;
   };
 
-  /** At once after a rest; in a drag no oftener than its pace. */
-  const sweepSoon = () => {
-    const wait_ms = sweptAt + sweepPace_ms - Date.now();
-    if (wait_ms <= 0) {
-      sweptAt = Date.now();
-      return bands.sweep();
-    }
-    sweepLater ??= setTimeout(() => {
-      sweepLater = undefined;
-      sweptAt = Date.now();
-      bands.sweep();
-    }, wait_ms);
-  };
-
   /** Asks for previews that are missing, unless the full answer is there already. */
   const preview = (isSettled: boolean) => {
     const { plan, verdict } = plans.getState();
@@ -150,7 +132,7 @@ export function followPlan(
     const wanted = isOfUse && !(isSettled && answers.getState().model === "full-wave");
     const next = wanted ? missing(plan, verdict.ok, "preview") : [];
     if (next.length === 0) prompt.forget();
-    if (next.length === 0 || answers.getState().fault !== null) return sweepSoon();
+    if (next.length === 0 || answers.getState().fault !== null) return bands.sweepSoon();
     const request = readoutRequest(plan);
     prompt.ask({ kind: "readouts", plans: next.map((one) => one.plan), request }, (answer) => {
       if (answer.kind !== "readouts") return;
@@ -178,7 +160,7 @@ export function followPlan(
     const [next] = left;
     toDo = Math.max(toDo, left.length);
     answers.setState({ refining: next && !isMoving ? { done: toDo - left.length, total: toDo } : null });
-    if (!next) return isMoving ? sweepSoon() : bands.sweep();
+    if (!next) return isMoving ? bands.sweepSoon() : bands.sweep();
     if (asked === next.key) return;
     asked = next.key;
     const isOwn = next.key === keyOf(inModel(plan, "full-wave"), readoutRequest(plan));
@@ -243,9 +225,9 @@ export function followPlan(
     toDo = wanted.size;
     const isAtOnce = isFull && !isStill && keepsPace(plan);
     if (!isAtOnce) preview(isSettled);
-    if (!isFull) return answers.setState({ refining: null });
     if (isStill) return rest();
     stillness = setTimeout(rest, after_ms);
+    if (!isFull) return answers.setState({ refining: null });
     if (!isAtOnce) return answers.setState({ refining: toDo > 0 ? { done: 0, total: toDo } : null });
     prompt.forget();
     standIn ??= setTimeout(stepIn, paces.standIn_ms);
@@ -286,7 +268,6 @@ export function followPlan(
       clearTimeout(stillness);
       clearTimeout(standIn);
       clearTimeout(patience);
-      clearTimeout(sweepLater);
       prompt.stop();
       full.stop();
       bands.stop();

@@ -1,12 +1,15 @@
-import { describe, expect, test } from "vitest";
+import { afterEach, describe, expect, test, vi } from "vitest";
 import { createStore } from "zustand/vanilla";
 import { readPlan, type SavedPlan, withoutReflector, withSpacing } from "../../../engine/index.ts";
 import { type Answer, noAnswer } from "../../../src/store/Answer.ts";
 import { createPlanStore } from "../../../src/store/createPlanStore.ts";
 import { demoPlan } from "../../../src/store/demoPlan.ts";
-import { followPlan, sweepPace_ms } from "../../../src/store/followPlan.ts";
+import { sweepPace_ms } from "../../../src/store/followBands.ts";
+import { followPlan, still_ms } from "../../../src/store/followPlan.ts";
 import { readoutRequest } from "../../../src/store/readoutRequest.ts";
 import { heldWorkers } from "./heldWorker.ts";
+
+afterEach(() => void vi.useRealTimers());
 
 /** Over perfect ground, where a solve is quick. */
 const plan: SavedPlan = {
@@ -74,6 +77,25 @@ describe("an answer belongs to its plan", { timeout: 30_000 }, () => {
     held.answerReadouts();
     expect(now().bandPlan).toBe(before);
     await new Promise((later) => setTimeout(later, sweepPace_ms + 50));
+    held.answerAll();
+    expect(now().bandPlan).toBe(plans.getState().plan);
+  });
+
+  test("in a drag a sweep that is done brings no other before its pace, though all figures are fresh", () => {
+    vi.useFakeTimers();
+    const { held, space, plans, now } = setUp();
+    held.answerAll();
+    vi.advanceTimersByTime(sweepPace_ms);
+    const sweeps = held.workers[1]!;
+    space(8);
+    held.answerReadouts();
+    space(7);
+    held.answerReadouts();
+    expect(sweeps.asked).toHaveLength(1);
+    sweeps.answer();
+    expect(sweeps.asked).toHaveLength(0);
+    // The hand is still: what is missing is no longer in the way of anything.
+    vi.advanceTimersByTime(still_ms);
     held.answerAll();
     expect(now().bandPlan).toBe(plans.getState().plan);
   });
