@@ -1,13 +1,20 @@
 import type { Plan, Problem, SavedPlan, SoilModel } from "../../engine/index.ts";
 import { corePlan, modelObstacles } from "../../engine/index.ts";
+import { oncePer } from "./oncePer.ts";
 
 /** The two ways in which soil is reckoned with: at once and roughly, or in full and a moment later. */
 export type AnswerModel = "preview" | "full-wave";
 
 /** The plan as one of the models is asked about it. Where there is no soil, both are asked the same. */
 export function inModel(plan: Plan, model: AnswerModel): Plan {
-  const soilModel: SoilModel = model === "preview" ? "screen" : "full-wave";
-  return plan.ground.kind === "soil" ? { ...corePlan(plan), soilModel } : corePlan(plan);
+  return asked[model](plan);
+}
+
+// Plans never change, and several parts of the page ask about each in every frame of a drag: so too below.
+const asked = { preview: oncePer(askedWith("screen")), "full-wave": oncePer(askedWith("full-wave")) };
+
+function askedWith(soilModel: SoilModel): (plan: Plan) => Plan {
+  return (plan) => (plan.ground.kind === "soil" ? { ...corePlan(plan), soilModel } : corePlan(plan));
 }
 
 export interface AnswerModels {
@@ -21,16 +28,7 @@ export interface AnswerModels {
  * By which models a plan is answered, and with it all that it is compared to: a difference is always between answers
  * of one model, whatever the pinned plans ask for themselves.
  */
-export function answerModels(plan: SavedPlan): AnswerModels {
-  const known = found.get(plan);
-  if (known) return known;
-  const models = findModels(plan);
-  found.set(plan, models);
-  return models;
-}
-
-/** Plans never change, and several parts of the page ask about each in every frame of a drag. */
-const found = new WeakMap<SavedPlan, AnswerModels>();
+export const answerModels: (plan: SavedPlan) => AnswerModels = oncePer(findModels);
 
 function findModels(plan: SavedPlan): AnswerModels {
   if (!isOverSoil(plan) || plan.soilModel === "screen") return { best: ["preview"], obstacles: [] };

@@ -1,5 +1,6 @@
 import { corePlan, type PinnedPlan, type Plan, type Result, type SavedPlan } from "../../engine/index.ts";
 import { type AnswerModel, inModel } from "./answerModels.ts";
+import { oncePer } from "./oncePer.ts";
 
 /** A design as one model is asked about it, with the name its answer is kept by. */
 export interface Design {
@@ -9,8 +10,10 @@ export interface Design {
 
 /** The title does not change a number, and no two plans that differ in it alone need solving twice. */
 export function keyOf(plan: Plan, request: object): string {
-  return JSON.stringify([{ ...corePlan(plan), title: "" }, request]);
+  return untitled(plan) + JSON.stringify(request);
 }
+
+const untitled = oncePer((plan: Plan) => JSON.stringify({ ...corePlan(plan), title: "" }));
 
 /**
  * The designs that a plan's answer takes, each once, the most wanted first: itself (when it is sound), the baseline,
