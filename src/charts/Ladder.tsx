@@ -87,8 +87,8 @@ export const Ladder = memo(function Ladder(p: Props) {
   );
 });
 
-/** To a tenth: finer than a pixel of the track. */
-const percent = (place: number) => Math.round(place * 1000) / 10;
+/** To one per cent, a pixel or two of the track: a mark that would hardly be seen to move is left where it is. */
+const percent = (place: number) => Math.round(place * 100);
 
 function emptyRows(rungs_deg: readonly number[], path: PathBand) {
   const none = Number.NaN;

@@ -8,7 +8,7 @@ interface Props {
   readonly baseline: string;
 }
 
-const at = (percent: number) => `${percent.toFixed(1)}%`;
+const at = (percent: number) => `${percent}%`;
 
 /** How far a number stands from the middle of its mark. */
 const away_px = 9;

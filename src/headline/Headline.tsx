@@ -1,5 +1,4 @@
 import { useRef } from "react";
-import { useCalmAnswer } from "../store/useCalmAnswer.ts";
 import { Announcer } from "./Announcer.tsx";
 import { DesignBar } from "./DesignBar.tsx";
 import { Figure } from "./Figure.tsx";
@@ -7,6 +6,7 @@ import { Glance } from "./Glance.tsx";
 import type { HeadlineFigure } from "./headlineFigures.ts";
 import { Sureness } from "./Sureness.tsx";
 import { useComparison } from "./useComparison.ts";
+import { useHeadlineAnswer } from "./useHeadlineAnswer.ts";
 import { Words } from "./Words.tsx";
 import "./headline.css";
 
@@ -19,7 +19,7 @@ interface Props {
 
 /** The strip under the top bar: what the design buys, in four figures and one sentence, and what can be done about it. */
 export function Headline({ onRetry, onStop, onGoOn }: Props) {
-  const state = useCalmAnswer((s) => s.state);
+  const state = useHeadlineAnswer((s) => s.state);
   const comparison = useComparison();
   const figures = comparison?.figures ?? waiting;
   const full = useRef<HTMLDListElement>(null);

@@ -1,6 +1,5 @@
 import { memo } from "react";
 import { useAnswer } from "../store/useAnswer.ts";
-import { useCalmAnswer } from "../store/useCalmAnswer.ts";
 import { usePlan } from "../store/usePlan.ts";
 import { Button } from "../ui/Button.tsx";
 import { Icon } from "../ui/Icon.tsx";
@@ -8,6 +7,7 @@ import { Popover } from "../ui/Popover.tsx";
 import { ModelWords } from "./ModelWords.tsx";
 import { spreadWords } from "./spreadWords.ts";
 import { useAnswerLabel } from "./useAnswerLabel.ts";
+import { useHeadlineAnswer } from "./useHeadlineAnswer.ts";
 
 interface Props {
   /** Breaks the full answer off, and takes it up again. */
@@ -20,7 +20,7 @@ const noNotes: readonly never[] = [];
 /** What the figures are, how far they can be trusted, and the engine's own cautions. One line high, whatever it says. */
 export const Sureness = memo(function Sureness({ onStop, onGoOn }: Props) {
   const label = useAnswerLabel();
-  const notes = useCalmAnswer((s) => s.readout?.notes ?? noNotes);
+  const notes = useHeadlineAnswer((s) => s.readout?.notes ?? noNotes);
   const previewOnly = useAnswer((s) => s.previewOnly);
   const isFull = usePlan((s) => s.plan.soilModel === "full-wave");
   const edit = usePlan((s) => s.edit);

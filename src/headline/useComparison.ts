@@ -1,22 +1,22 @@
 import { useMemo } from "react";
 import { baselineOf, interestOf, type Plan } from "../../engine/index.ts";
-import { useCalmAnswer } from "../store/useCalmAnswer.ts";
 import { usePlan } from "../store/usePlan.ts";
 import { groundName } from "../text/groundName.ts";
 import { headlineSentence } from "../text/headlineSentence.ts";
 import { formatQuantity } from "../ui/quantity/formatQuantity.ts";
 import { headlineFigures } from "./headlineFigures.ts";
+import { useHeadlineAnswer } from "./useHeadlineAnswer.ts";
 
 /**
  * What the headline says about the plan the shown answer belongs to; null until there is an answer. Angles and the
  * baseline are taken from that plan too, so that no label ever sits on another plan's figure.
  */
 export function useComparison() {
-  const readout = useCalmAnswer((s) => s.readout);
-  const shown = useCalmAnswer((s) => s.readoutPlan);
-  const pinReadouts = useCalmAnswer((s) => s.pinReadouts);
-  const model = useCalmAnswer((s) => s.model);
-  const isFresh = useCalmAnswer((s) => s.state === "fresh");
+  const readout = useHeadlineAnswer((s) => s.readout);
+  const shown = useHeadlineAnswer((s) => s.readoutPlan);
+  const pinReadouts = useHeadlineAnswer((s) => s.pinReadouts);
+  const model = useHeadlineAnswer((s) => s.model);
+  const isFresh = useHeadlineAnswer((s) => s.state === "fresh");
   const pin = usePlan((s) => baselineOf(s.plan));
   const rearSector_deg = usePlan((s) => interestOf(s.plan).rearSector_deg);
   const heading_deg = usePlan((s) => s.plan.site?.heading_deg);

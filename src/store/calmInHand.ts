@@ -1,9 +1,12 @@
 import type { StoreApi } from "zustand/vanilla";
-import { calmly } from "./calmly.ts";
+import { calmly, type Turn } from "./calmly.ts";
 import { handStore } from "./handStore.ts";
 
 /** What is read as figures need not change oftener than an eye can read it. */
 const pace_ms = 200;
+/** Three frames: no frame of a drag has the figures of two places to set besides the drawing. */
+const apart_ms = 50;
+const turn: Turn = { changedAt_ms: Number.NEGATIVE_INFINITY };
 
 /**
  * A store that follows another one at once, but at a pace while something is in the person's hand: for figures beside a
@@ -13,7 +16,8 @@ export function calmInHand<T>(
   source: Pick<StoreApi<T>, "getState" | "subscribe">,
   isUrgent: (now: T, shown: T) => boolean = () => false,
 ): StoreApi<T> {
-  const calm = calmly(source, pace_ms, (now, shown) => !handStore.getState().isHolding || isUrgent(now, shown));
+  const isNow = (now: T, shown: T) => !handStore.getState().isHolding || isUrgent(now, shown);
+  const calm = calmly(source, { pace_ms, apart_ms }, isNow, turn);
   handStore.subscribe(({ isHolding }) => {
     if (!isHolding) calm.setState(source.getState(), true);
   });

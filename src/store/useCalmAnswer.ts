@@ -1,22 +1,4 @@
-import { useStore } from "zustand";
-import type { Answer } from "./Answer.ts";
-import { calmInHand } from "./calmInHand.ts";
-import { answerStore } from "./useAnswer.ts";
+import { calmAnswerHook } from "./calmAnswerHook.ts";
 
-const calmStore = calmInHand<Answer>(
-  answerStore,
-  (now, shown) =>
-    now.state !== shown.state ||
-    now.model !== shown.model ||
-    now.fault !== shown.fault ||
-    now.problems !== shown.problems,
-);
-
-/**
- * As `useAnswer`, for figures and sentences that are read and not watched: in a drag they follow at a pace, which leaves
- * the frames to the pattern, the ladder and what is dragged. One state for all of them, so that they agree; what an
- * answer is (of the plan on screen or not, by which model) is never late, nor is anything once the hand has let go.
- */
-export function useCalmAnswer<T>(select: (state: Answer) => T): T {
-  return useStore(calmStore, select);
-}
+/** The answer as the rooms' figures follow it: see `calmAnswerHook`. */
+export const useCalmAnswer = calmAnswerHook();

@@ -3,16 +3,16 @@ import { baselineOf, interestOf } from "../../../engine/index.ts";
 import { Ladder } from "../../charts/Ladder.tsx";
 import { rungsFor } from "../../store/readoutRequest.ts";
 import { useAnswer } from "../../store/useAnswer.ts";
-import { useCalmAnswer } from "../../store/useCalmAnswer.ts";
 import { usePlan } from "../../store/usePlan.ts";
 import { pathBand } from "./pathBand.ts";
+import { useLadderAnswer } from "./useLadderAnswer.ts";
 
 /** The ladder of the live design against the plan's baseline. */
 export function LadderPanel() {
   const live = useAnswer((s) => s.readout);
   const pinReadouts = useAnswer((s) => s.pinReadouts);
-  const printedLive = useCalmAnswer((s) => s.readout);
-  const printedPins = useCalmAnswer((s) => s.pinReadouts);
+  const printedLive = useLadderAnswer((s) => s.readout);
+  const printedPins = useLadderAnswer((s) => s.pinReadouts);
   const stale = useAnswer((s) => s.state === "old");
   const pin = usePlan((s) => baselineOf(s.plan));
   const { elevation_deg, rearSector_deg } = usePlan((s) => interestOf(s.plan));

@@ -18,6 +18,9 @@ beforeEach(() => {
   });
 });
 afterEach(() => {
+  act(() => {
+    vi.advanceTimersByTime(1000); // no test leaves one waiting
+  });
   vi.useRealTimers();
 });
 

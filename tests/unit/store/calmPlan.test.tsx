@@ -15,6 +15,7 @@ beforeEach(() => {
   pass(1000);
 });
 afterEach(() => {
+  pass(1000); // no test leaves one waiting
   vi.useRealTimers();
 });
 
