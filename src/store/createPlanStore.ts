@@ -1,7 +1,8 @@
 import { createStore } from "zustand/vanilla";
 import type { SavedPlan } from "../../engine/index.ts";
-import { checkSavedPlan } from "../../engine/index.ts";
+
 import type { PlanHistory } from "./PlanHistory.ts";
+import { verdictOf } from "./verdictOf.ts";
 
 interface Step {
   readonly plan: SavedPlan;
@@ -21,7 +22,7 @@ export function createPlanStore(initial: SavedPlan) {
     const show = (plan: SavedPlan) =>
       set({
         plan,
-        verdict: checkSavedPlan(plan),
+        verdict: verdictOf(plan),
         canUndo: past.length > 0,
         canRedo: future.length > 0,
         undoLabel: past.at(-1)?.label ?? null,
@@ -36,7 +37,7 @@ export function createPlanStore(initial: SavedPlan) {
 
     return {
       plan: initial,
-      verdict: checkSavedPlan(initial),
+      verdict: verdictOf(initial),
       canUndo: false,
       canRedo: false,
       undoLabel: null,

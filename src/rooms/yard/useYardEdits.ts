@@ -37,9 +37,11 @@ function makeEdits(onRefused: (reason: string | null) => void): YardEdits {
   };
   return {
     change: (change, label, mergeKey) => {
-      const reason = objection(change);
+      const before = store().plan;
+      const after = change(before);
+      const reason = planProblem(before, after);
       onRefused(reason);
-      if (reason === null) store().edit(change, label, mergeKey);
+      if (reason === null) store().edit(() => after, label, mergeKey);
     },
     objection,
     settle,
