@@ -2,8 +2,8 @@ import type { StoreApi } from "zustand/vanilla";
 import { calmly, type Turn } from "./calmly.ts";
 import { handStore } from "./handStore.ts";
 
-/** What is read as figures need not change oftener than an eye can read it. */
-const pace_ms = 200;
+/** Three times a second, as a digital meter does: what changes oftener than that is not read. */
+const pace_ms = 300;
 /** Three frames: no frame of a drag has the figures of two places to set besides the drawing. */
 const apart_ms = 50;
 const turn: Turn = { changedAt_ms: Number.NEGATIVE_INFINITY };

@@ -72,6 +72,7 @@ export function placeLabels(
       // Going further costs at least this much: nothing there can be better than what is found.
       if (least <= farCost * far) break;
       for (const [rank, side] of liked.entries()) {
+        if (rank + farCost * far >= least) break;
         const label = labelAt(wish, side, wish.gap_px * reach, font_px, far > 0);
         let cost = rank + farCost * far + 20 * outside(label.box, sheet);
         for (const other of placed) cost += 10 * overlap(grown(other.box, 3), label.box);
