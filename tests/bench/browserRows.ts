@@ -102,13 +102,16 @@ async function dragFor(page: Page, duration_ms: number): Promise<Drag> {
   return { ...counted, busyPerPattern_ms: (busyAfter_ms - busyBefore_ms) / counted.patterns };
 }
 
+const dragCount = 8;
+
 /**
  * Several drags, each of a page at rest: what the one before has set off (the full answer, sweeps across the band, how few
- * radials may lie) is done. In the first ones the browser still compiles.
+ * radials may lie) is done. In the first ones the browser still compiles, and a neighbour on the machine can only slow one
+ * down: the best of them is the page's own.
  */
 async function dragsOf(page: Page): Promise<Drag[]> {
   const drags: Drag[] = [];
-  for (let i = 0; i < 5; i++) {
+  for (let i = 0; i < dragCount; i++) {
     await page.waitForTimeout(3000);
     drags.push(await dragFor(page, 2000));
   }
@@ -139,6 +142,7 @@ export async function browserRows(): Promise<BenchRow[]> {
       goal: 59,
       unit: "frames/s",
       atLeast: true,
+      remark: `best of ${dragCount} drags of 2 s; a screen of 60 Hz`,
     },
     {
       name: "drag the reflector: the page’s thread, for each new pattern",

@@ -31,7 +31,8 @@ export interface ArraySample {
   readonly impedance_ohm: readonly number[];
   /**
    * Far field for 1 A into one base, the others open: [port][direction][θre, θim, φre, φim], flat, directions in the order
-   * [elevation][azimuth], then those ahead alone (`fieldPlace`), seen from the plan's origin [√ohm]. The square of what base currents make of it, over the resistance that takes their power, is the gain.
+   * [elevation][azimuth], then those ahead alone (`fieldPlace`), seen from the plan's origin [√ohm]. The square of what
+   * base currents make of it, over the resistance that takes their power, is the gain.
    */
   readonly fields: readonly number[];
   readonly notes: readonly Note[];
