@@ -1,7 +1,10 @@
 import { useStore } from "zustand";
 import type { Answer } from "./Answer.ts";
 import { calmInHand } from "./calmInHand.ts";
+import type { Turn } from "./calmly.ts";
 import { answerStore } from "./useAnswer.ts";
+
+const turn: Turn = { changedAt_ms: Number.NEGATIVE_INFINITY };
 
 /**
  * As `useAnswer`, for figures and sentences that are read and not watched: in a drag they follow at a pace, which leaves
@@ -17,6 +20,7 @@ export function calmAnswerHook(): <T>(select: (state: Answer) => T) => T {
       now.model !== shown.model ||
       now.fault !== shown.fault ||
       now.problems !== shown.problems,
+    turn,
   );
   return (select) => useStore(calm, select);
 }

@@ -4,7 +4,6 @@ import { withElementHeight, withElementPosition, withReflector } from "../../../
 import { figure } from "../../charts/figure.ts";
 import { answerModels } from "../../store/answerModels.ts";
 import { useAnswer } from "../../store/useAnswer.ts";
-import { useCalmPlan } from "../../store/useCalmPlan.ts";
 import { usePlan } from "../../store/usePlan.ts";
 import { useSettings } from "../../store/useSettings.ts";
 import { mostCurrent, type RadialCurrents } from "./currentLines.ts";
@@ -35,7 +34,7 @@ export function Yard() {
   const currents = useAnswer((s) => (s.readoutPlan === drawn && s.readout?.radialCurrents) || null);
 
   const [dragBase, setDragBase] = useState<SavedPlan | null>(null);
-  const inFields = useCalmPlan((s) => s.plan);
+  const inFields = usePlan((s) => s.plan);
   const actions = {
     fitTo: dragBase ?? drawn,
     onDragStart: () => {
