@@ -34,7 +34,6 @@ export function Yard() {
   const currents = useAnswer((s) => (s.readoutPlan === drawn && s.readout?.radialCurrents) || null);
 
   const [dragBase, setDragBase] = useState<SavedPlan | null>(null);
-  const inFields = usePlan((s) => s.plan);
   const actions = {
     fitTo: dragBase ?? drawn,
     onDragStart: () => {
@@ -89,7 +88,7 @@ export function Yard() {
       </div>
       <p className="yard-currents">{currentWords(drawn, currents)}</p>
       <output className="yard-refused">{refused}</output>
-      <YardFields plan={inFields} edits={edits} />
+      <YardFields plan={plan} edits={edits} />
     </div>
   );
 }
