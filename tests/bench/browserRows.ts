@@ -102,7 +102,7 @@ async function dragFor(page: Page, duration_ms: number): Promise<Drag> {
   return { ...counted, busyPerPattern_ms: (busyAfter_ms - busyBefore_ms) / counted.patterns };
 }
 
-const dragCount = 8;
+const dragCount = 3;
 
 /**
  * Several drags, each of a page at rest: what the one before has set off (the full answer, sweeps across the band, how few
