@@ -12,8 +12,6 @@ interface Props {
   /** Null while there is no answer: the rungs stand empty. */
   readonly live: PlanReadout | null;
   readonly baseline: PlanReadout | null;
-  /** The answers whose figures are printed: in a drag those of a moment ago, while the marks move. Absent: the same. */
-  readonly printed?: { readonly live: PlanReadout | null; readonly baseline: PlanReadout | null };
   /** Null: nothing to compare with, and gains are shown as they are. */
   readonly baselineName: string | null;
   readonly path: PathBand;
@@ -27,8 +25,6 @@ interface Props {
 export const Ladder = memo(function Ladder(p: Props) {
   const rows = p.live ? ladderRows(p.live, p.baseline, p.path) : emptyRows(p.rungs_deg, p.path);
   const scale = ladderScale(rows);
-  const { live, baseline } = p.printed ?? p;
-  const printed = live === p.live && baseline === p.baseline ? rows : live ? ladderRows(live, baseline, p.path) : [];
   const hasBaseline = p.baselineName !== null;
   return (
     <div className="ld-holder">
@@ -62,24 +58,21 @@ export const Ladder = memo(function Ladder(p: Props) {
           </tr>
         </thead>
         <tbody>
-          {rows.map((row) => {
-            const read = printed.find((other) => other.elevation_deg === row.elevation_deg) ?? row;
-            return (
-              <LadderRung
-                key={row.elevation_deg}
-                elevation_deg={row.elevation_deg}
-                carriesPath={row.carriesPath}
-                baselineName={p.baselineName}
-                now={figure(read.now_dBi, 1)}
-                baseline={figure(read.baseline_dBi, 1)}
-                gain={hasBaseline ? signedFigure(read.difference_dB, 1) : figure(read.now_dBi, 1)}
-                back={figure(read.frontToBack_dB, 1)}
-                rear={figure(read.frontToRear_dB, 1)}
-                now_percent={percent(scale.place(row.now_dBi))}
-                baseline_percent={percent(scale.place(row.baseline_dBi))}
-              />
-            );
-          })}
+          {rows.map((row) => (
+            <LadderRung
+              key={row.elevation_deg}
+              elevation_deg={row.elevation_deg}
+              carriesPath={row.carriesPath}
+              baselineName={p.baselineName}
+              now={figure(row.now_dBi, 1)}
+              baseline={figure(row.baseline_dBi, 1)}
+              gain={hasBaseline ? signedFigure(row.difference_dB, 1) : figure(row.now_dBi, 1)}
+              back={figure(row.frontToBack_dB, 1)}
+              rear={figure(row.frontToRear_dB, 1)}
+              now_percent={percent(scale.place(row.now_dBi))}
+              baseline_percent={percent(scale.place(row.baseline_dBi))}
+            />
+          ))}
         </tbody>
       </table>
       <p className="ld-said">{p.stale ? staleWords : ""}</p>
@@ -87,8 +80,8 @@ export const Ladder = memo(function Ladder(p: Props) {
   );
 });
 
-/** To one per cent, a pixel or two of the track: a mark that would hardly be seen to move is left where it is. */
-const percent = (place: number) => Math.round(place * 100);
+/** To a tenth of one per cent, less than a pixel of the track: a mark that would not be seen to move stays. */
+const percent = (place: number) => Math.round(place * 1000) / 10;
 
 function emptyRows(rungs_deg: readonly number[], path: PathBand) {
   const none = Number.NaN;

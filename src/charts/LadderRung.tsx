@@ -12,7 +12,7 @@ interface Props {
   readonly gain: string;
   readonly back: string;
   readonly rear: string;
-  /** Along the track, to a whole per cent; NaN: nowhere. */
+  /** Along the track; NaN: nowhere. */
   readonly now_percent: number;
   readonly baseline_percent: number;
 }

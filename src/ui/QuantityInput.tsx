@@ -102,25 +102,27 @@ export function QuantityInput(props: QuantityInputProps) {
       <label className={labelHidden ? "visually-hidden" : "quantity-label"} htmlFor={id}>
         {label}
       </label>
-      <input
-        id={id}
-        className="quantity-input"
-        type="text"
-        autoComplete="off"
-        autoCapitalize="off"
-        spellCheck={false}
-        enterKeyHint="done"
-        value={typed ?? shown}
-        disabled={disabled}
-        aria-invalid={refusal !== null}
-        aria-describedby={describedBy.filter(Boolean).join(" ")}
-        onChange={(event) => onChange(event.currentTarget.value)}
-        onKeyDown={onKeyDown}
-        onBlur={() => {
-          commit();
-          onSettle?.();
-        }}
-      />
+      <span className="quantity-box">
+        <input
+          id={id}
+          className="quantity-input"
+          type="text"
+          autoComplete="off"
+          autoCapitalize="off"
+          spellCheck={false}
+          enterKeyHint="done"
+          value={typed ?? shown}
+          disabled={disabled}
+          aria-invalid={refusal !== null}
+          aria-describedby={describedBy.filter(Boolean).join(" ")}
+          onChange={(event) => onChange(event.currentTarget.value)}
+          onKeyDown={onKeyDown}
+          onBlur={() => {
+            commit();
+            onSettle?.();
+          }}
+        />
+      </span>
       <span className="quantity-hint" id={`${id}-hint`}>
         {secondLine}
         <span className="visually-hidden">{unitHint && `, in ${unitHint}`}</span>

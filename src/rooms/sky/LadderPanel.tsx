@@ -2,18 +2,15 @@ import { useMemo } from "react";
 import { baselineOf, interestOf } from "../../../engine/index.ts";
 import { Ladder } from "../../charts/Ladder.tsx";
 import { rungsFor } from "../../store/readoutRequest.ts";
-import { useAnswer } from "../../store/useAnswer.ts";
 import { usePlan } from "../../store/usePlan.ts";
 import { pathBand } from "./pathBand.ts";
 import { useLadderAnswer } from "./useLadderAnswer.ts";
 
-/** The ladder of the live design against the plan's baseline. */
+/** The ladder of the live design against the plan's baseline: figures, and marks that follow together with them. */
 export function LadderPanel() {
-  const live = useAnswer((s) => s.readout);
-  const pinReadouts = useAnswer((s) => s.pinReadouts);
-  const printedLive = useLadderAnswer((s) => s.readout);
-  const printedPins = useLadderAnswer((s) => s.pinReadouts);
-  const stale = useAnswer((s) => s.state === "old");
+  const live = useLadderAnswer((s) => s.readout);
+  const pinReadouts = useLadderAnswer((s) => s.pinReadouts);
+  const stale = useLadderAnswer((s) => s.state === "old");
   const pin = usePlan((s) => baselineOf(s.plan));
   const { elevation_deg, rearSector_deg } = usePlan((s) => interestOf(s.plan));
   const path = useMemo(() => pathBand(elevation_deg), [elevation_deg]);
@@ -22,7 +19,6 @@ export function LadderPanel() {
     <Ladder
       live={live}
       baseline={(pin && pinReadouts[pin.id]) ?? null}
-      printed={{ live: printedLive, baseline: (pin && printedPins[pin.id]) ?? null }}
       baselineName={pin?.name ?? null}
       path={path}
       rungs_deg={rungs_deg}

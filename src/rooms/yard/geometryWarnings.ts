@@ -29,9 +29,10 @@ export const warningLimits = {
   raised_m: 0.1,
 } as const;
 
-const numeral = new Intl.NumberFormat("en", { maximumFractionDigits: 3, useGrouping: false });
-
-/** Everything that can be said against a plan from its measures alone, without solving it, in plan order. */
+/**
+ * Everything that can be said against a plan from its measures alone, without solving it, in plan order. A message
+ * gives its limit and not the measure, which stands in the field: it stays the same words while a hand drags on.
+ */
 export function geometryWarnings(plan: Plan): GeometryWarning[] {
   const wavelength = wavelength_m(plan.frequency_MHz);
   const driven = drivenOf(plan);
@@ -64,13 +65,13 @@ function betweenDrivenAndReflector(driven: ElementPlan, reflector: ElementPlan, 
     found.push({
       code: "spacing-close",
       field: "spacing",
-      message: `${numeral.format(apart_wl)} wl apart is closer than ${warningLimits.spacingClose_wl} wl: currents rise, so losses in the ground take back what the reflector gives, and the match narrows.`,
+      message: `Closer together than ${warningLimits.spacingClose_wl} wl: currents rise, so losses in the ground take back what the reflector gives, and the match narrows.`,
     });
   if (apart_wl > warningLimits.spacingFar_wl)
     found.push({
       code: "spacing-far",
       field: "spacing",
-      message: `${numeral.format(apart_wl)} wl apart is further than ${warningLimits.spacingFar_wl} wl: the coupling is weak, and gain and front-to-back fade.`,
+      message: `Further apart than ${warningLimits.spacingFar_wl} wl: the coupling is weak, and gain and front-to-back fade.`,
     });
 
   if (reflector.base.kind === "open")

@@ -297,7 +297,7 @@ describe("fields", () => {
       .getAttribute("aria-describedby")!
       .split(" ")
       .find((part) => part.endsWith("array"));
-    expect(document.getElementById(id!)?.textContent).toMatch(/0\.09 wl apart is closer than 0\.1 wl/);
+    expect(document.getElementById(id!)?.textContent).toMatch(/Closer together than 0\.1 wl/);
   });
 });
 

@@ -91,9 +91,10 @@ describe("which warnings go together", () => {
     expect(codes(yardPlan({ elements: [{ ...driven, ...raised }] }))).toEqual([]);
   });
 
-  test("messages carry the value and stand at the right element", () => {
+  test("messages carry the limit, stay the same words as the measure runs on, and stand at the right element", () => {
     const [warning] = geometryWarnings(spaced(0.35));
-    expect(warning).toMatchObject({ field: "spacing", message: expect.stringContaining("0.35 wl") as string });
+    expect(warning).toMatchObject({ field: "spacing", message: expect.stringContaining("0.3 wl") });
+    expect(geometryWarnings(spaced(0.42))[0]).toEqual(warning);
     const few = geometryWarnings(withMeasures({}, radials({ count: 3 })));
     expect(few.every((w) => w.elementId === "back" && w.field === "radialCount")).toBe(true);
     expect(few.map((w) => w.code)).toEqual(["reflector-few-radials", "few-radials"]);
