@@ -62,6 +62,35 @@ journey.for(windows)(
   },
 );
 
+journey.for(windows)(
+  "a caution that comes and goes in a drag moves nothing in the Yard: $name",
+  async ({ viewport }, { open }) => {
+    const page = await open({ viewport });
+    await settled(page);
+    const at = parts(page);
+    await at.reflectorOnPlan.scrollIntoViewIfNeeded();
+    await page.evaluate(() => {
+      const tops = new Set<number>();
+      const cautions = new Set<boolean>();
+      Object.assign(window, { tops, cautions });
+      const look = () => {
+        tops.add(document.querySelector(".yard-made")!.getBoundingClientRect().top + scrollY);
+        cautions.add(document.querySelector(".yard-caution") !== null);
+        requestAnimationFrame(look);
+      };
+      look();
+    });
+    await dragBy(page, at.reflectorOnPlan, -40, 40, 12);
+    await dragBy(page, at.reflectorOnPlan, 40, -40, 12);
+    const [tops, cautions] = await page.evaluate(() => {
+      const seen = window as unknown as { tops: Set<number>; cautions: Set<boolean> };
+      return [[...seen.tops], [...seen.cautions]];
+    });
+    expect(cautions.toSorted()).toEqual([false, true]);
+    expect(tops).toHaveLength(1);
+  },
+);
+
 journey.for(windows)("nothing jumps while the page opens: $name", async ({ viewport }, { open }) => {
   const page = await open({ viewport });
   // A slow machine shows what a quick one hides: what comes late.

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useId, useMemo, useState } from "react";
 import type { ElementPlan, SavedPlan } from "../../../engine/index.ts";
 import { withElementHeight, withElementPosition, withReflector } from "../../../engine/index.ts";
 import { figure } from "../../charts/figure.ts";
@@ -8,12 +8,14 @@ import { usePlan } from "../../store/usePlan.ts";
 import { useSettings } from "../../store/useSettings.ts";
 import { mostCurrent, type RadialCurrents } from "./currentLines.ts";
 import { elementName } from "./elementName.ts";
+import { geometryWarnings, isOfArray } from "./geometryWarnings.ts";
 import { withHeading } from "./heading.ts";
 import { PlanView } from "./PlanView.tsx";
 import { SideView } from "./SideView.tsx";
 import { useSheetSize } from "./useSheetSize.ts";
 import { useYardEdits } from "./useYardEdits.ts";
 import { YardFields } from "./YardFields.tsx";
+import { YardNote } from "./YardNote.tsx";
 import "./yard.css";
 
 /** The plot: from above, from the side, and in figures. Everything drawn can be dragged or moved by arrow keys. */
@@ -31,6 +33,9 @@ export function Yard() {
   if (isGood && lastGood !== plan) setLastGood(plan);
   const drawn = isGood ? plan : lastGood;
 
+  const noteId = useId();
+  const warnings = useMemo(() => geometryWarnings(plan), [plan]);
+  const ofArray = warnings.filter(isOfArray);
   const currents = useAnswer((s) => (s.readoutPlan === drawn && s.readout?.radialCurrents) || null);
 
   const [dragBase, setDragBase] = useState<SavedPlan | null>(null);
@@ -86,14 +91,18 @@ export function Yard() {
           <SideView {...actions} plan={drawn} units={units} size={sideSize} onHeight={cut} />
         </fieldset>
       </div>
-      <p className="yard-currents">{currentWords(drawn, currents)}</p>
-      <output className="yard-refused">{refused}</output>
-      <YardFields plan={plan} edits={edits} />
+      <YardNote
+        refused={refused}
+        cautionId={noteId}
+        caution={ofArray[0]?.message}
+        more={ofArray.length - 1}
+        otherwise={currentWords(drawn, currents)}
+      />
+      <YardFields plan={plan} edits={edits} warnings={warnings} noteId={noteId} />
     </div>
   );
 }
 
-/** One line in any case: what stands below it must not move when the answer comes. */
 function currentWords(plan: SavedPlan, currents: readonly RadialCurrents[] | null): string {
   if (currents) return `Thickest radial: ${figure(mostCurrent(currents), 2)} of the driven’s base current.`;
   return answerModels(plan).best[0] === "full-wave" ? "Radial currents are drawn with the full answer." : "";

@@ -1,29 +1,30 @@
-import { memo, useId, useMemo, useState } from "react";
+import { memo, useId, useState } from "react";
 import type { ElementPlan, SavedPlan } from "../../../engine/index.ts";
 import { drivenOf, reflectorOf, spacingOf, wavelength_m } from "../../../engine/index.ts";
 import { HeadingField, LengthField, SpacingField } from "./ArrayFields.tsx";
 import { areAlike } from "./areAlike.ts";
 import { elementName } from "./elementName.ts";
 import type { GeometryWarning, WarnedField } from "./geometryWarnings.ts";
-import { geometryWarnings } from "./geometryWarnings.ts";
+import { isOfArray } from "./geometryWarnings.ts";
 import { headingOf } from "./heading.ts";
 import { RadialDetails } from "./radials/RadialDetails.tsx";
 import type { YardEdits } from "./useYardEdits.ts";
 import { WireFields } from "./WireFields.tsx";
 
-/** Fields in the first group; the others are about wire. */
-const arrayFields: readonly WarnedField[] = ["spacing", "height", "base"];
-
 interface Props {
   readonly plan: SavedPlan;
   readonly edits: YardEdits;
+  readonly warnings: readonly GeometryWarning[];
+  /** Id of the note that tells the first caution about the array; the others are told here. */
+  readonly noteId: string;
 }
 
 /**
- * The measures of the array in figures. Cautions stand under the field they concern. Each field draws itself anew only
- * when what it says changes: a drag changes one of them.
+ * The measures of the array in figures. A field says which caution concerns it; those that no note above tells stand
+ * below everything, where they move nothing. Each field draws itself anew only when what it says changes: a drag
+ * changes one of them.
  */
-export const YardFields = memo(function YardFields({ plan, edits }: Props) {
+export const YardFields = memo(function YardFields({ plan, edits, warnings, noteId }: Props) {
   const id = useId();
   const [wantsAlike, setWantsAlike] = useState(true);
 
@@ -31,12 +32,15 @@ export const YardFields = memo(function YardFields({ plan, edits }: Props) {
   const reflector = reflectorOf(plan);
   const spacing_m = spacingOf(plan);
   const wavelength = wavelength_m(plan.frequency_MHz);
-  const warnings = useMemo(() => geometryWarnings(plan), [plan]);
   const several = plan.elements.length > 1;
   const isAlike = several && wantsAlike && areAlike(plan.elements);
 
-  const arrayCaution = (field: WarnedField, elementId?: string) =>
-    concerning(warnings, elementId).includes(field) ? `${id}-array` : undefined;
+  const noted = warnings.find(isOfArray);
+  const below = warnings.filter((warning) => warning !== noted);
+  const arrayCaution = (field: WarnedField, elementId?: string) => {
+    if (noted && concerning([noted], elementId).includes(field)) return noteId;
+    return concerning(below, elementId).includes(field) ? `${id}-below` : undefined;
+  };
 
   return (
     <div className="yard-fields">
@@ -63,8 +67,6 @@ export const YardFields = memo(function YardFields({ plan, edits }: Props) {
           />
         ))}
       </div>
-      <Cautions id={`${id}-array`} told={told(warnings, true)} />
-
       <section className="yard-made" aria-labelledby={`${id}-ground`}>
         <div className="yard-group">
           <h3 id={`${id}-ground`}>Wire and radials</h3>
@@ -95,12 +97,12 @@ export const YardFields = memo(function YardFields({ plan, edits }: Props) {
               isForAll={isAlike}
               title={isAlike || !several ? undefined : elementName(plan, element)}
               wavelength={wavelength}
-              cautionId={`${id}-wire`}
+              cautionId={`${id}-below`}
               warned={concerning(warnings, isAlike ? undefined : element.id).join(" ")}
             />
           ))}
         </div>
-        <Cautions id={`${id}-wire`} told={told(warnings, false)} />
+        <Cautions id={`${id}-below`} told={told(below)} />
       </section>
     </div>
   );
@@ -118,9 +120,8 @@ const Cautions = memo(function Cautions({ id, told }: { readonly id: string; rea
   );
 });
 
-function told(warnings: readonly GeometryWarning[], isOfArray: boolean): string {
-  const own = warnings.filter((warning) => arrayFields.includes(warning.field) === isOfArray);
-  return [...new Set(own.map((warning) => warning.message))].join("\n");
+function told(warnings: readonly GeometryWarning[]): string {
+  return [...new Set(warnings.map((warning) => warning.message))].join("\n");
 }
 
 /** The fields that something is said about, for one element or for all. */

@@ -65,7 +65,7 @@ function betweenDrivenAndReflector(driven: ElementPlan, reflector: ElementPlan, 
     found.push({
       code: "spacing-close",
       field: "spacing",
-      message: `Closer together than ${warningLimits.spacingClose_wl} wl: currents rise, so losses in the ground take back what the reflector gives, and the match narrows.`,
+      message: `Closer together than ${warningLimits.spacingClose_wl} wl: currents and losses in the ground rise and take back the gain, and the match narrows.`,
     });
   if (apart_wl > warningLimits.spacingFar_wl)
     found.push({
@@ -97,7 +97,7 @@ function betweenDrivenAndReflector(driven: ElementPlan, reflector: ElementPlan, 
       code: "reflector-short",
       field: "height",
       elementId,
-      message: `The reflector is less than ${100 * warningLimits.reflectorLonger} % longer than the driven element: this is the steep side, where a little shorter can turn the beam round.`,
+      message: `Less than ${100 * warningLimits.reflectorLonger} % longer than the driven: the steep side, where a reflector a little shorter turns the beam round.`,
     });
   return found;
 }
@@ -156,6 +156,10 @@ function ofOverlap(elements: readonly ElementPlan[]): GeometryWarning[] {
     },
   ];
 }
+
+/** Whether a warning is about places and lengths; the others are about wire. */
+export const isOfArray = ({ field }: GeometryWarning): boolean =>
+  field === "spacing" || field === "height" || field === "base";
 
 /** How far two circles of radials reach into each other along the line between their hubs [m]; ≤ 0: not at all. */
 export function overlapOfFields(one: ElementPlan, other: ElementPlan): number {

@@ -289,15 +289,31 @@ describe("fields", () => {
     expect(field("conductor").getAttribute("aria-invalid")).toBe("true");
   });
 
-  test("cautions stand by the field they concern", () => {
-    open();
-    expect(field("spacing").getAttribute("aria-describedby")).not.toMatch(/array/);
-    type("spacing", "0.09 wl");
-    const id = field("spacing")
+  const told = (name: string) =>
+    field(name)
       .getAttribute("aria-describedby")!
       .split(" ")
-      .find((part) => part.endsWith("array"));
-    expect(document.getElementById(id!)?.textContent).toMatch(/Closer together than 0\.1 wl/);
+      .map((id) => document.getElementById(id)?.textContent)
+      .join(" ");
+
+  test("a caution about the array stands under the drawings, and its field points to it", () => {
+    open();
+    expect(told("spacing")).not.toMatch(/wl:/);
+    type("spacing", "0.09 wl");
+    expect(told("spacing")).toMatch(/Closer together than 0\.1 wl/);
+    expect(told("reflector length")).not.toMatch(/Closer/);
+    expect(document.querySelector(".yard-note")!.textContent).toMatch(/^Closer/);
+    expect(document.querySelector(".yard-note")!.textContent).not.toMatch(/more below/);
+  });
+
+  test("a second one about the array stands below with those about wire, and the first says so", () => {
+    open();
+    type("spacing", "0.09 wl");
+    type("reflector length", "+1 %");
+    expect(document.querySelector(".yard-note")!.textContent).toMatch(/^Closer.*\(1 more below\)$/);
+    expect(told("reflector length")).toMatch(/Less than 2 % longer/);
+    expect(document.querySelector(".yard-cautions")!.textContent).toMatch(/Less than 2 % longer/);
+    expect(document.querySelector(".yard-cautions")!.textContent).not.toMatch(/Closer/);
   });
 });
 
