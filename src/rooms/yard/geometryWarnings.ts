@@ -65,7 +65,7 @@ function betweenDrivenAndReflector(driven: ElementPlan, reflector: ElementPlan, 
     found.push({
       code: "spacing-close",
       field: "spacing",
-      message: `Closer together than ${warningLimits.spacingClose_wl} wl: currents and losses in the ground rise and take back the gain, and the match narrows.`,
+      message: `Closer together than ${warningLimits.spacingClose_wl} wl: losses in the ground take back the gain, and the match narrows.`,
     });
   if (apart_wl > warningLimits.spacingFar_wl)
     found.push({
