@@ -8,9 +8,9 @@ const turn: Turn = { changedAt_ms: Number.NEGATIVE_INFINITY };
 
 /**
  * As `useAnswer`, for figures and sentences that are read and not watched: in a drag they follow at a pace, which leaves
- * the frames to the pattern, the ladder and what is dragged. One state for all that use one of these hooks, so that they
- * agree; what an answer is (of the plan on screen or not, by which model) is never late, nor is anything once the hand
- * has let go. Each part of the page has a hook of its own, since the parts take turns.
+ * the frames to the pattern and what is dragged. One state for all that use one of these hooks, so that they agree; what
+ * an answer is (of the plan on screen or not, by which model) is never late, nor is anything once the hand has let go.
+ * Each part of the page has a hook of its own, since the parts take turns.
  */
 export function calmAnswerHook(): <T>(select: (state: Answer) => T) => T {
   const calm = calmInHand<Answer>(

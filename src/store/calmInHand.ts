@@ -3,14 +3,14 @@ import { calmly, type Turn } from "./calmly.ts";
 import { handStore } from "./handStore.ts";
 
 /** What is read as figures need not change oftener than an eye can read it. */
-const pace_ms = 200;
+const pace_ms = 250;
 /** Three frames: those that take turns do not set their figures in one frame of a drag. */
 const apart_ms = 50;
 
 /**
  * A store that follows another one at once, but at a pace while something is in the person's hand: for figures beside a
- * drawing that is dragged, which leave the frames to the drawing. `isUrgent` names changes that do not wait even then. Those that share a
- * `turn` change one after the other.
+ * drawing that is dragged, which leave the frames to the drawing. `isUrgent` names changes that do not wait even then.
+ * Those that share a `turn` change one after the other.
  */
 export function calmInHand<T>(
   source: Pick<StoreApi<T>, "getState" | "subscribe">,

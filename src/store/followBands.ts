@@ -34,7 +34,7 @@ export interface BandFollower {
 
 const mostKept = 40;
 /** In a drag the sweep across the band follows at this pace: frames are for the pattern. */
-export const sweepPace_ms = 400;
+export const sweepPace_ms = 500;
 
 /**
  * Keeps the sweeps of `answers` in step with `plans`: one question at a time, the plan on screen before the pins; what

@@ -1,4 +1,4 @@
 import { calmAnswerHook } from "../../store/calmAnswerHook.ts";
 
-/** The answer as the ladder's figures follow it: see `calmAnswerHook`. */
+/** The answer as the ladder follows it: see `calmAnswerHook`. */
 export const useLadderAnswer = calmAnswerHook();
