@@ -102,21 +102,31 @@ async function dragFor(page: Page, duration_ms: number): Promise<Drag> {
   return { ...counted, busyPerPattern_ms: (busyAfter_ms - busyBefore_ms) / counted.patterns };
 }
 
-const dragCount = 3;
+interface Drags {
+  /** The page's first: the browser compiles beside it what it runs often. */
+  readonly first: Drag;
+  /** Once that is done; the second one is made for its sake and not counted. */
+  readonly others: readonly Drag[];
+}
+
+const dragCount = 5;
 
 /**
  * Several drags, each of a page at rest: what the one before has set off (the full answer, sweeps across the band, how few
- * radials may lie) is done. In the first ones the browser still compiles, and a neighbour on the machine can only slow one
- * down: the best of them is the page's own.
+ * radials may lie) is done. A neighbour on the machine can only slow one down: the best of those that count is the page's
+ * own.
  */
-async function dragsOf(page: Page): Promise<Drag[]> {
+async function dragsOf(page: Page): Promise<Drags> {
   const drags: Drag[] = [];
   for (let i = 0; i < dragCount; i++) {
     await page.waitForTimeout(3000);
     drags.push(await dragFor(page, 2000));
   }
-  return drags;
+  return { first: drags[0]!, others: drags.slice(2) };
 }
+
+const best = ({ others }: Drags, what: "perSecond" | "patternsPerSecond" | "fullPerSecond") =>
+  Math.max(...others.map((drag) => drag[what]));
 
 /** The built page in a real browser. A busy machine shows here first: read these rows when nothing else runs. */
 export async function browserRows(): Promise<BenchRow[]> {
@@ -138,28 +148,36 @@ export async function browserRows(): Promise<BenchRow[]> {
     { name: "file opened to first pattern drawn", measured: Math.min(...opened), goal: 1000, unit: "ms", remark },
     {
       name: "drag the reflector: frames",
-      measured: Math.max(...drags.map((drag) => drag.perSecond)),
+      measured: best(drags, "perSecond"),
       goal: 59,
       unit: "frames/s",
       atLeast: true,
-      remark: `best of ${dragCount} drags of 2 s; a screen of 60 Hz`,
+      remark: `best of ${drags.others.length} drags of 2 s, after two others; a screen of 60 Hz`,
+    },
+    {
+      name: "the same, the page’s first drag",
+      measured: drags.first.perSecond,
+      goal: 59,
+      unit: "frames/s",
+      atLeast: true,
+      remark: "the browser compiles meanwhile",
     },
     {
       name: "drag the reflector: the page’s thread, for each new pattern",
-      measured: Math.min(...drags.map((drag) => drag.busyPerPattern_ms)),
+      measured: Math.min(...drags.others.map((drag) => drag.busyPerPattern_ms)),
       goal: 12,
       unit: "ms",
     },
     {
       name: "drag the reflector: frames with a new pattern",
-      measured: Math.max(...drags.map((drag) => drag.patternsPerSecond)),
+      measured: best(drags, "patternsPerSecond"),
       goal: 59,
       unit: "frames/s",
       atLeast: true,
     },
     {
       name: "drag, 2 × 4 radials: frames with a new full-wave pattern",
-      measured: Math.max(...smallDrags.map((drag) => drag.fullPerSecond)),
+      measured: best(smallDrags, "fullPerSecond"),
       goal: 59,
       unit: "frames/s",
       atLeast: true,
