@@ -65,7 +65,7 @@ function betweenDrivenAndReflector(driven: ElementPlan, reflector: ElementPlan, 
     found.push({
       code: "spacing-close",
       field: "spacing",
-      message: `Closer together than ${warningLimits.spacingClose_wl} wl: losses in the ground take back the gain, and the match narrows.`,
+      message: `Closer together than ${warningLimits.spacingClose_wl} wl: losses in the ground eat into the gain, and the match narrows.`,
     });
   if (apart_wl > warningLimits.spacingFar_wl)
     found.push({
@@ -97,7 +97,7 @@ function betweenDrivenAndReflector(driven: ElementPlan, reflector: ElementPlan, 
       code: "reflector-short",
       field: "height",
       elementId,
-      message: `Less than ${100 * warningLimits.reflectorLonger} % longer than the driven: the steep side, where a reflector a little shorter turns the beam round.`,
+      message: `Less than ${100 * warningLimits.reflectorLonger} % longer than the driven: the steep side, where a reflector a little shorter can turn the beam round.`,
     });
   return found;
 }
