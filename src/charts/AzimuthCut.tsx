@@ -1,6 +1,5 @@
 import { memo, useId, useMemo } from "react";
 import type { PlanReadout } from "../../engine/index.ts";
-import { AzimuthDrawing } from "./AzimuthDrawing.tsx";
 import { azimuthPolar, azimuthRectangular } from "./azimuthLayout.ts";
 import { azimuth_deg, bearing_deg, bearingText } from "./bearing.ts";
 import { ChartFrame } from "./ChartFrame.tsx";
@@ -13,6 +12,7 @@ import { RearHatch } from "./RearHatch.tsx";
 import { readCut } from "./readCut.ts";
 import { rearWords } from "./rearWords.ts";
 import { TraceKey } from "./TraceKey.tsx";
+import { useAzimuthPicture } from "./useAzimuthPicture.tsx";
 import { useChartSize } from "./useChartSize.ts";
 import { worstBehind } from "./worstBehind.ts";
 import "./AzimuthCut.css";
@@ -54,6 +54,18 @@ export const AzimuthCut = memo(function AzimuthCut(p: AzimuthCutProps) {
   const where = bearingText(p.marker_deg);
   const said = readings.map((r) => `${r.name} ${figure(r.gain_dBi, 1)} dBi`).join(", ");
   const worst = useWorst(liveOf(p.traces), rearSector_deg);
+  const { traces, marker_deg } = p;
+  const picture = useAzimuthPicture({
+    layout,
+    text_px,
+    traces,
+    heading_deg,
+    rearSector_deg,
+    outer_dBi,
+    marker_deg,
+    worst,
+    hatch,
+  });
   const live = liveOf(printed);
   const rear = rearWords(live, useWorst(live, rearSector_deg), rearSector_deg, heading_deg);
 
@@ -82,6 +94,7 @@ export const AzimuthCut = memo(function AzimuthCut(p: AzimuthCutProps) {
           onValue={p.onMarker}
         />
       }
+      moving={picture.moving}
       below={
         <>
           <TraceKey
@@ -103,17 +116,7 @@ export const AzimuthCut = memo(function AzimuthCut(p: AzimuthCutProps) {
         rows: () => bearingRows(p.traces, heading_deg),
       }}
     >
-      <AzimuthDrawing
-        layout={layout}
-        text_px={text_px}
-        traces={p.traces}
-        heading_deg={heading_deg}
-        rearSector_deg={rearSector_deg}
-        outer_dBi={outer_dBi}
-        marker_deg={p.marker_deg}
-        worst={worst}
-        hatch={hatch}
-      />
+      {picture.still}
     </ChartFrame>
   );
 });

@@ -3,7 +3,6 @@ import { bearing_deg, bearingText } from "./bearing.ts";
 import { ChartFrame } from "./ChartFrame.tsx";
 import { elevationSummary } from "./cutSummary.ts";
 import type { DesignTrace } from "./DesignTrace.ts";
-import { ElevationDrawing } from "./ElevationDrawing.tsx";
 import { type CutForm, elevationPolar, elevationRectangular } from "./elevationLayout.ts";
 import { elevationMap } from "./elevationMap.ts";
 import { elevationWords } from "./elevationWords.ts";
@@ -14,6 +13,7 @@ import type { PathBand } from "./PathBand.ts";
 import { readCut } from "./readCut.ts";
 import { TraceKey } from "./TraceKey.tsx";
 import { useChartSize } from "./useChartSize.ts";
+import { useElevationPicture } from "./useElevationPicture.tsx";
 import "./ElevationCut.css";
 
 export interface ElevationCutProps {
@@ -44,6 +44,20 @@ export const ElevationCut = memo(function ElevationCut(p: ElevationCutProps) {
     const asked = { width_px, text_px, outer_dBi, map: elevationMap(stretched), path_deg };
     return form === "polar" ? elevationPolar(asked) : elevationRectangular(asked);
   }, [width_px, text_px, outer_dBi, stretched, form, path_deg]);
+
+  const { traces, masts, heading_deg, marker_deg } = p;
+  const picture = useElevationPicture({
+    layout,
+    text_px,
+    traces,
+    masts,
+    heading_deg,
+    path: p.path,
+    form,
+    stretched,
+    outer_dBi,
+    marker_deg,
+  });
 
   const printed = p.printed ?? p.traces;
   const readings = printed.map((t) => ({
@@ -80,6 +94,7 @@ export const ElevationCut = memo(function ElevationCut(p: ElevationCutProps) {
           onValue={(v) => p.onMarker(180 - v)}
         />
       }
+      moving={picture.moving}
       below={
         <TraceKey
           where={`read at ${where}`}
@@ -92,18 +107,7 @@ export const ElevationCut = memo(function ElevationCut(p: ElevationCutProps) {
         rows: () => elevationRows(p.traces),
       }}
     >
-      <ElevationDrawing
-        layout={layout}
-        text_px={text_px}
-        traces={p.traces}
-        masts={p.masts}
-        heading_deg={p.heading_deg}
-        path={p.path}
-        form={form}
-        stretched={stretched}
-        outer_dBi={outer_dBi}
-        marker_deg={p.marker_deg}
-      />
+      {picture.still}
     </ChartFrame>
   );
 });

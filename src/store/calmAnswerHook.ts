@@ -1,10 +1,8 @@
 import { useStore } from "zustand";
 import type { Answer } from "./Answer.ts";
 import { calmInHand } from "./calmInHand.ts";
-import type { Turn } from "./calmly.ts";
+import { figuresTurn } from "./figuresTurn.ts";
 import { answerStore } from "./useAnswer.ts";
-
-const turn: Turn = { changedAt_ms: Number.NEGATIVE_INFINITY };
 
 /**
  * As `useAnswer`, for figures and sentences that are read and not watched: in a drag they follow at a pace, which leaves
@@ -20,7 +18,7 @@ export function calmAnswerHook(): <T>(select: (state: Answer) => T) => T {
       now.model !== shown.model ||
       now.fault !== shown.fault ||
       now.problems !== shown.problems,
-    turn,
+    figuresTurn,
   );
   return (select) => useStore(calm, select);
 }

@@ -4,6 +4,7 @@ import { withElementHeight, withElementPosition, withReflector } from "../../../
 import { figure } from "../../charts/figure.ts";
 import { answerModels } from "../../store/answerModels.ts";
 import { useAnswer } from "../../store/useAnswer.ts";
+import { useCalmPlan } from "../../store/useCalmPlan.ts";
 import { usePlan } from "../../store/usePlan.ts";
 import { useSettings } from "../../store/useSettings.ts";
 import { mostCurrent, type RadialCurrents } from "./currentLines.ts";
@@ -34,8 +35,8 @@ export function Yard() {
   const drawn = isGood ? plan : lastGood;
 
   const noteId = useId();
-  const warnings = useMemo(() => geometryWarnings(plan), [plan]);
-  const ofArray = warnings.filter(isOfArray);
+  const ofArray = useMemo(() => geometryWarnings(plan).filter(isOfArray), [plan]);
+  const printed = useCalmPlan((s) => s.plan);
   const currents = useAnswer((s) => (s.readoutPlan === drawn && s.readout?.radialCurrents) || null);
 
   const [dragBase, setDragBase] = useState<SavedPlan | null>(null);
@@ -98,7 +99,7 @@ export function Yard() {
         more={ofArray.length - 1}
         otherwise={currentWords(drawn, currents)}
       />
-      <YardFields plan={plan} edits={edits} warnings={warnings} noteId={noteId} />
+      <YardFields plan={printed} edits={edits} noteId={noteId} />
     </div>
   );
 }

@@ -1,11 +1,11 @@
-import { memo, useId, useState } from "react";
+import { memo, useId, useMemo, useState } from "react";
 import type { ElementPlan, SavedPlan } from "../../../engine/index.ts";
 import { drivenOf, reflectorOf, spacingOf, wavelength_m } from "../../../engine/index.ts";
 import { HeadingField, LengthField, SpacingField } from "./ArrayFields.tsx";
 import { areAlike } from "./areAlike.ts";
 import { elementName } from "./elementName.ts";
 import type { GeometryWarning, WarnedField } from "./geometryWarnings.ts";
-import { isOfArray } from "./geometryWarnings.ts";
+import { geometryWarnings, isOfArray } from "./geometryWarnings.ts";
 import { headingOf } from "./heading.ts";
 import { RadialDetails } from "./radials/RadialDetails.tsx";
 import type { YardEdits } from "./useYardEdits.ts";
@@ -14,7 +14,6 @@ import { WireFields } from "./WireFields.tsx";
 interface Props {
   readonly plan: SavedPlan;
   readonly edits: YardEdits;
-  readonly warnings: readonly GeometryWarning[];
   /** Id of the note that tells the first caution about the array; the others are told here. */
   readonly noteId: string;
 }
@@ -24,7 +23,7 @@ interface Props {
  * below everything, where they move nothing. Each field draws itself anew only when what it says changes: a drag
  * changes one of them.
  */
-export const YardFields = memo(function YardFields({ plan, edits, warnings, noteId }: Props) {
+export const YardFields = memo(function YardFields({ plan, edits, noteId }: Props) {
   const id = useId();
   const [wantsAlike, setWantsAlike] = useState(true);
 
@@ -35,6 +34,7 @@ export const YardFields = memo(function YardFields({ plan, edits, warnings, note
   const several = plan.elements.length > 1;
   const isAlike = several && wantsAlike && areAlike(plan.elements);
 
+  const warnings = useMemo(() => geometryWarnings(plan), [plan]);
   const noted = warnings.find(isOfArray);
   const below = warnings.filter((warning) => warning !== noted);
   const arrayCaution = (field: WarnedField, elementId?: string) => {
