@@ -109,7 +109,11 @@ export function useElevationPicture(p: ElevationPicture): ChartPicture {
           const gain = t.readout ? readCut(t.readout.elevationCut, p.marker_deg) : Number.NaN;
           if (!Number.isFinite(gain)) return null;
           return (
-            <path key={t.id} className={`tr-mark tr-mark-${t.role}`} d={markPath(t, layout.point(p.marker_deg, gain))} />
+            <path
+              key={t.id}
+              className={`tr-mark tr-mark-${t.role}`}
+              d={markPath(t, layout.point(p.marker_deg, gain))}
+            />
           );
         })}
         <circle className="tr-grip" cx={end[0]} cy={end[1]} r={6} />

@@ -104,6 +104,36 @@ test("figures are read from the answers that are printed, the curve from the one
   expect(moved.container.querySelector("path.tr-live")!.getAttribute("d")).not.toBe(curve);
 });
 
+/** How often something in the part of a chart that lies still is changed while `then` happens. */
+function touchedBelow(container: HTMLElement, then: () => void): number {
+  const watch = new MutationObserver(() => {});
+  watch.observe(container.querySelector("svg.cf-svg")!, {
+    attributes: true,
+    childList: true,
+    characterData: true,
+    subtree: true,
+  });
+  then();
+  return watch.takeRecords().length;
+}
+const lineOf = (container: HTMLElement) => container.querySelector("path.tr-live")!.getAttribute("d");
+
+test("a live design that moves draws nothing of the elevation cut anew but what lies over the rest", () => {
+  const { container, rerender } = render(<Elevation printed={elevation.traces} />);
+  const line = lineOf(container);
+  const touched = touchedBelow(container, () =>
+    rerender(
+      <Elevation
+        traces={[live(sampleReadout(3)), elevation.traces[1]!]}
+        masts={[masts[0]!, { ...masts[1]!, forward_m: -9 }]}
+        printed={elevation.traces}
+      />,
+    ),
+  );
+  expect(lineOf(container)).not.toBe(line);
+  expect(touched).toBe(0);
+});
+
 test("pressing on the drawing puts the marker under the finger", () => {
   const onMarker = vi.fn();
   render(<Elevation onMarker={onMarker} />);
@@ -182,7 +212,7 @@ test("the figures are there as a table, once it is opened", () => {
 test("the live design is drawn last and heaviest, each pin with a dash of its own", () => {
   const four = [0, 1, 2, 3].map((i) => pin(i, sampleReadout(i - 3)));
   const { container } = render(<Elevation traces={[live(sampleReadout(4)), ...four]} />);
-  const drawing = container.querySelector("svg.cf-svg")!;
+  const drawing = container.querySelector(".cf-plot")!;
   const lines = [...drawing.querySelectorAll(".tr-line")].map((l) => l.getAttribute("class")!);
   expect(lines.at(-1)).toContain("tr-live");
   expect(new Set(lines.map((l) => l.match(/tr-dash-\d/)?.[0])).size).toBe(5);
@@ -217,6 +247,17 @@ test("figures of the azimuth cut are those that are printed, the marks those tha
   const moved = render(<AzimuthCut {...azimuth} traces={traces} printed={azimuth.traces} />);
   expect(moved.container.querySelector(".cf-foot")!.textContent).toBe(foot);
   expect(moved.container.querySelector(".ac-worst")!.getAttribute("d")).not.toBe(marks);
+});
+
+test("a live design that moves draws nothing of the azimuth cut anew but what lies over the rest", () => {
+  const { container, rerender } = render(<AzimuthCut {...azimuth} printed={azimuth.traces} />);
+  const line = lineOf(container);
+  const traces = [live(sampleReadout(3)), azimuth.traces[1]!];
+  const touched = touchedBelow(container, () =>
+    rerender(<AzimuthCut {...azimuth} traces={traces} printed={azimuth.traces} />),
+  );
+  expect(lineOf(container)).not.toBe(line);
+  expect(touched).toBe(0);
 });
 
 test("the bearing marker goes round: past 359 comes 0", async () => {
