@@ -1,9 +1,10 @@
 import type { StoreApi } from "zustand/vanilla";
 import { calmly, type Turn } from "./calmly.ts";
 import { handStore } from "./handStore.ts";
+import { shortageStore } from "./shortageStore.ts";
 
-/** What is read as figures need not change oftener than an eye can read it. */
-const pace_ms = 250;
+/** What is read as figures need not change oftener than an eye can read it, and half as often where frames are short. */
+const pace_ms = () => (shortageStore.getState().isShort ? 500 : 250);
 /** Three frames: those that take turns do not set their figures in one frame of a drag. */
 const apart_ms = 50;
 

@@ -6,8 +6,8 @@ export interface Turn {
 }
 
 interface Paces {
-  /** A store changes at most once in this time. */
-  readonly pace_ms: number;
+  /** A store changes at most once in this time, which may be another each time. */
+  pace_ms(): number;
   /** After any other of those that take turns, it waits this long. */
   readonly apart_ms: number;
 }
@@ -34,7 +34,7 @@ export function calmly<T>(
   };
   const takeTurn = () => {
     later = undefined;
-    const wait_ms = Math.max(changedAt_ms + pace_ms, turn.changedAt_ms + apart_ms) - Date.now();
+    const wait_ms = Math.max(changedAt_ms + pace_ms(), turn.changedAt_ms + apart_ms) - Date.now();
     if (wait_ms > 0) {
       later = setTimeout(takeTurn, wait_ms);
       return;

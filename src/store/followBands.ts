@@ -17,6 +17,7 @@ import type { Readable, Writable } from "./followPlan.ts";
 import type { PlanHistory } from "./PlanHistory.ts";
 import { readoutRequest } from "./readoutRequest.ts";
 import { recentlyUsed } from "./recentlyUsed.ts";
+import { shortageStore } from "./shortageStore.ts";
 
 export interface BandFollower {
   /** Shows the sweeps that are there and asks for what comes next. */
@@ -35,6 +36,8 @@ export interface BandFollower {
 const mostKept = 40;
 /** In a drag the sweep across the band follows at this pace: frames are for the pattern. */
 export const sweepPace_ms = 500;
+/** … and where frames are short, at this one. */
+export const slowSweepPace_ms = 1500;
 
 /**
  * Keeps the sweeps of `answers` in step with `plans`: one question at a time, the plan on screen before the pins; what
@@ -122,7 +125,8 @@ export function followBands(
   };
 
   const sweepSoon = () => {
-    const wait_ms = isStill ? 0 : sweptAt_ms + sweepPace_ms - Date.now();
+    const pace_ms = shortageStore.getState().isShort ? slowSweepPace_ms : sweepPace_ms;
+    const wait_ms = isStill ? 0 : sweptAt_ms + pace_ms - Date.now();
     if (wait_ms <= 0) sweep();
     else later ??= setTimeout(sweep, wait_ms);
   };

@@ -2,6 +2,7 @@ import { act, renderHook } from "@testing-library/react";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { noAnswer } from "../../../src/store/Answer.ts";
 import { handStore } from "../../../src/store/handStore.ts";
+import { shortageStore } from "../../../src/store/shortageStore.ts";
 import { answerStore } from "../../../src/store/useAnswer.ts";
 import { useCalmAnswer } from "../../../src/store/useCalmAnswer.ts";
 
@@ -14,6 +15,7 @@ beforeEach(() => {
   act(() => {
     answerStore.setState(noAnswer, true);
     handStore.setState({ isHolding: false });
+    shortageStore.setState({ isShort: false });
     vi.advanceTimersByTime(1000);
   });
 });
@@ -22,6 +24,7 @@ afterEach(() => {
     vi.advanceTimersByTime(1000); // no test leaves one waiting
   });
   vi.useRealTimers();
+  vi.unstubAllGlobals();
 });
 
 /** Any part of an answer that is no matter of urgency will do to tell one from another. */
@@ -52,4 +55,36 @@ test("with nothing in the hand they are never those of a moment ago", () => {
     answer(n);
     expect(result.current).toBe(n);
   }
+});
+
+test("where frames are short they follow half as often, and are the last ones all the same", () => {
+  vi.stubGlobal("requestAnimationFrame", () => 0); // here the test says whether frames are short
+  const { result } = renderHook(() => useCalmAnswer((s) => s.refining?.done));
+  act(() => {
+    handStore.setState({ isHolding: true });
+  });
+  const changes = () => {
+    const seen = new Set<number | undefined>();
+    for (let n = 0; n < 120; n++) {
+      answer(Math.random());
+      act(() => {
+        vi.advanceTimersByTime(1000 / 60);
+      });
+      seen.add(result.current);
+    }
+    return seen.size;
+  };
+  const many = changes();
+  act(() => {
+    shortageStore.setState({ isShort: true });
+  });
+  const few = changes();
+  expect(many).toBeGreaterThanOrEqual(7);
+  expect(few).toBeGreaterThanOrEqual(3);
+  expect(few).toBeLessThanOrEqual(6);
+  answer(7);
+  act(() => {
+    vi.advanceTimersByTime(1000);
+  });
+  expect(result.current).toBe(7);
 });

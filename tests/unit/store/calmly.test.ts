@@ -7,7 +7,7 @@ afterEach(() => vi.useRealTimers());
 
 function setUp() {
   const source = createStore<{ n: number; isOld: boolean }>(() => ({ n: 0, isOld: false }));
-  const calm = calmly(source, { pace_ms: 100, apart_ms: 0 }, (now, shown) => now.isOld !== shown.isOld);
+  const calm = calmly(source, { pace_ms: () => 100, apart_ms: 0 }, (now, shown) => now.isOld !== shown.isOld);
   const seen: number[] = [];
   calm.subscribe(({ n }) => seen.push(n));
   return { source, calm, seen };
@@ -51,7 +51,7 @@ test("those that take turns do not change together, and none is left behind", ()
   const seen: (readonly [who: number, at_ms: number])[] = [];
   const from_ms = Date.now();
   const calm = [0, 1, 2].map((who) => {
-    const one = calmly(source, { pace_ms: 100, apart_ms: 30 }, () => false, turn);
+    const one = calmly(source, { pace_ms: () => 100, apart_ms: 30 }, () => false, turn);
     one.subscribe(() => seen.push([who, Date.now() - from_ms]));
     return one;
   });

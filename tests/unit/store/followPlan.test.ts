@@ -4,12 +4,16 @@ import { readPlan, type SavedPlan, withoutReflector, withSpacing } from "../../.
 import { type Answer, noAnswer } from "../../../src/store/Answer.ts";
 import { createPlanStore } from "../../../src/store/createPlanStore.ts";
 import { demoPlan } from "../../../src/store/demoPlan.ts";
-import { sweepPace_ms } from "../../../src/store/followBands.ts";
+import { slowSweepPace_ms, sweepPace_ms } from "../../../src/store/followBands.ts";
 import { followPlan, still_ms } from "../../../src/store/followPlan.ts";
 import { readoutRequest } from "../../../src/store/readoutRequest.ts";
+import { shortageStore } from "../../../src/store/shortageStore.ts";
 import { heldWorkers } from "./heldWorker.ts";
 
-afterEach(() => void vi.useRealTimers());
+afterEach(() => {
+  vi.useRealTimers();
+  shortageStore.setState({ isShort: false });
+});
 
 /** Over perfect ground, where a solve is quick. */
 const plan: SavedPlan = {
@@ -98,6 +102,23 @@ describe("an answer belongs to its plan", { timeout: 30_000 }, () => {
     vi.advanceTimersByTime(still_ms);
     held.answerAll();
     expect(now().bandPlan).toBe(plans.getState().plan);
+  });
+
+  test("where frames are short sweeps follow at the slower pace", () => {
+    vi.useFakeTimers();
+    shortageStore.setState({ isShort: true });
+    const { held, space } = setUp();
+    held.answerAll();
+    vi.advanceTimersByTime(slowSweepPace_ms);
+    const sweeps = held.workers[1]!;
+    let asked = 0;
+    for (let i = 1; i <= 60; i++) {
+      space(7 + i / 100);
+      held.answerReadouts();
+      vi.advanceTimersByTime(1000 / 60);
+      if (sweeps.asked.length > 0 && sweeps.answer()) asked++;
+    }
+    expect(asked).toBe(1);
   });
 
   test("undo to a plan that was solved needs no engine", () => {
