@@ -54,18 +54,7 @@ export const AzimuthCut = memo(function AzimuthCut(p: AzimuthCutProps) {
   const where = bearingText(p.marker_deg);
   const said = readings.map((r) => `${r.name} ${figure(r.gain_dBi, 1)} dBi`).join(", ");
   const worst = useWorst(liveOf(p.traces), rearSector_deg);
-  const { traces, marker_deg } = p;
-  const picture = useAzimuthPicture({
-    layout,
-    text_px,
-    traces,
-    heading_deg,
-    rearSector_deg,
-    outer_dBi,
-    marker_deg,
-    worst,
-    hatch,
-  });
+  const picture = useAzimuthPicture({ ...p, layout, text_px, worst, hatch });
   const live = liveOf(printed);
   const rear = rearWords(live, useWorst(live, rearSector_deg), rearSector_deg, heading_deg);
 

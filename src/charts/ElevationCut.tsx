@@ -45,19 +45,7 @@ export const ElevationCut = memo(function ElevationCut(p: ElevationCutProps) {
     return form === "polar" ? elevationPolar(asked) : elevationRectangular(asked);
   }, [width_px, text_px, outer_dBi, stretched, form, path_deg]);
 
-  const { traces, masts, heading_deg, marker_deg } = p;
-  const picture = useElevationPicture({
-    layout,
-    text_px,
-    traces,
-    masts,
-    heading_deg,
-    path: p.path,
-    form,
-    stretched,
-    outer_dBi,
-    marker_deg,
-  });
+  const picture = useElevationPicture({ ...p, layout, text_px });
 
   const printed = p.printed ?? p.traces;
   const readings = printed.map((t) => ({

@@ -1,10 +1,10 @@
 import { useMemo } from "react";
+import type { AzimuthCutProps } from "./AzimuthCut.tsx";
 import type { AzimuthLayout } from "./azimuthLayout.ts";
 import { azimuthMarks } from "./azimuthMarks.ts";
 import { azimuth_deg } from "./bearing.ts";
 import type { ChartPicture } from "./ChartPicture.ts";
 import { cutPoints } from "./cutPoints.ts";
-import type { DesignTrace } from "./DesignTrace.ts";
 import { drawTraces } from "./drawTraces.ts";
 import { MarkText } from "./MarkText.tsx";
 import { markPath } from "./markPath.ts";
@@ -16,14 +16,9 @@ import { TraceLines } from "./TraceLines.tsx";
 import { type Spot, washPath } from "./tracePath.ts";
 import type { LoudDirection } from "./worstBehind.ts";
 
-interface AzimuthPicture {
+interface AzimuthPicture extends Omit<AzimuthCutProps, "printed" | "elevation_deg" | "form" | "stale" | "onMarker"> {
   readonly layout: AzimuthLayout;
   readonly text_px: number;
-  readonly traces: readonly DesignTrace[];
-  readonly heading_deg: number;
-  readonly rearSector_deg: number;
-  readonly outer_dBi: number;
-  readonly marker_deg: number;
   /** The loudest directions behind: one, or one to either side. */
   readonly worst: readonly LoudDirection[];
   /** Id for the hatching. */

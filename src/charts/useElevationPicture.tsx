@@ -1,32 +1,23 @@
 import { useMemo } from "react";
 import type { ChartPicture } from "./ChartPicture.ts";
 import { cutPoints } from "./cutPoints.ts";
-import type { DesignTrace } from "./DesignTrace.ts";
 import { drawTraces } from "./drawTraces.ts";
-import type { CutForm, ElevationLayout } from "./elevationLayout.ts";
+import type { ElevationCutProps } from "./ElevationCut.tsx";
+import type { ElevationLayout } from "./elevationLayout.ts";
 import { elevationMarks } from "./elevationMarks.ts";
 import { fitMarks } from "./fitMarks.ts";
 import { MarkText } from "./MarkText.tsx";
 import { markPath } from "./markPath.ts";
-import { type Mast, mastLines } from "./mastLines.ts";
-import type { PathBand } from "./PathBand.ts";
+import { mastLines } from "./mastLines.ts";
 import { readCut } from "./readCut.ts";
 import { SheetLines } from "./SheetLines.tsx";
 import { TraceLabels } from "./TraceLabels.tsx";
 import { TraceLines } from "./TraceLines.tsx";
 import { washPath } from "./tracePath.ts";
 
-interface ElevationPicture {
+interface ElevationPicture extends Omit<ElevationCutProps, "printed" | "stale" | "onMarker"> {
   readonly layout: ElevationLayout;
   readonly text_px: number;
-  readonly traces: readonly DesignTrace[];
-  readonly masts: readonly Mast[];
-  readonly heading_deg: number;
-  readonly path: PathBand;
-  readonly form: CutForm;
-  readonly stretched: boolean;
-  readonly outer_dBi: number;
-  readonly marker_deg: number;
 }
 
 /** Where along a cut (0 ahead .. 1 behind) a name is tried: the live one on the front lobe, pins on the back first. */
