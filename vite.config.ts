@@ -10,6 +10,8 @@ export default defineConfig(({ isSsrBuild }) => ({
   ...(isSsrBuild && { build: { rolldownOptions: { output: { entryFileNames: "[name].mjs" } } } }),
   test: {
     reporters: ["default", "./tests/support/plainTally.ts"],
+    // By itself one core is kept free, which on a machine of two doubles the time.
+    maxWorkers: "100%",
     projects: [
       {
         extends: true,
@@ -30,7 +32,9 @@ export default defineConfig(({ isSsrBuild }) => ({
           environment: "node",
           include: ["tests/browser/**/*.test.ts"],
           globalSetup: ["tests/browser/setup.ts"],
+          // One after the other, and after all else: they are about what a person sees, and when.
           fileParallelism: false,
+          sequence: { groupOrder: 1 },
           testTimeout: 120_000,
           hookTimeout: 60_000,
         },
