@@ -192,7 +192,6 @@ export async function browserRows(): Promise<BenchRow[]> {
       goal: 59,
       unit: "frames/s",
       atLeast: true,
-      remark: "every second one where frames are short",
     },
     {
       name: "drag, 2 × 4 radials: frames with a new full-wave pattern",

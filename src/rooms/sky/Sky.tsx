@@ -14,13 +14,11 @@ import { pathBand } from "./pathBand.ts";
 import { type CutAngles, SkyTools } from "./SkyTools.tsx";
 import { skyScale } from "./skyScale.ts";
 import { useTraces } from "./useTraces.ts";
-import { useYieldingAnswer } from "./useYieldingAnswer.ts";
 import "./Sky.css";
 
 /** Where the signal goes: up and down through the beam, round the compass at one elevation, and the figures beside. */
 export function Sky() {
   const traces = useTraces(useAnswer);
-  const yielding = useTraces(useYieldingAnswer);
   const printed = useTraces(useCalmAnswer);
   const shown = useAnswer((s) => s.readoutPlan);
   const stale = useAnswer((s) => s.state === "old");
@@ -70,7 +68,7 @@ export function Sky() {
       <CutElevation />
       <div className="sky-lower">
         <AzimuthCut
-          traces={yielding}
+          traces={traces}
           printed={printed}
           heading_deg={heading_deg}
           elevation_deg={azimuthCutElevation_deg}
