@@ -10,7 +10,7 @@ export default defineConfig(({ isSsrBuild }) => ({
   ...(isSsrBuild && { build: { rolldownOptions: { output: { entryFileNames: "[name].mjs" } } } }),
   test: {
     reporters: ["default", "./tests/support/plainTally.ts"],
-    // By itself one core is kept free, which on a machine of two doubles the time.
+    // By itself one core is kept free: on a machine of two all tests would then wait for each other.
     maxWorkers: "100%",
     projects: [
       {
