@@ -134,13 +134,17 @@ export function followPlan(
     if (next.length === 0) prompt.forget();
     if (next.length === 0 || answers.getState().fault !== null) return bands.sweepSoon();
     const request = readoutRequest(plan);
-    prompt.ask({ kind: "readouts", plans: next.map((one) => one.plan), request }, (answer) => {
+    const ask: EngineAsk = { kind: "readouts", plans: next.map((one) => one.plan), request };
+    const done = (answer: EngineAnswer) => {
       if (answer.kind !== "readouts") return;
       for (const [i, one] of next.entries()) kept.preview.set(one.key, answer.results[i]!);
       // A drag outruns the engine by a frame or two: what came back is shown, though the plan has moved on.
       if (verdict.ok && plans.getState().plan !== plan) show(plan);
       preview(settle());
-    });
+    };
+    // An answer that comes late finds the next question sent already, and its own answer not there yet: asked by name,
+    // it is not solved twice, which would make the one after it late as well.
+    prompt.ask(ask, done, undefined, next.map((one) => one.key).join());
   };
 
   const keepsPace = (plan: SavedPlan) =>

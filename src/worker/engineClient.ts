@@ -6,8 +6,16 @@ export interface EngineClient {
    * Asks; at most one question is with the worker and at most one waits. A newer question replaces the one that
    * waits, whose `done` is then never called. An answer always goes to the `done` of the question it belongs to;
    * before it, `onPart` may be told how much of it is done, 0..1. `took_ms` is the worker's own time for it.
+   *
+   * @param name what is asked, where it may be asked again before the answer is there: while a question of that name is
+   *   with the worker it is not sent a second time; the `done` of the first then answers it
    */
-  ask(ask: EngineAsk, done: (answer: EngineAnswer, took_ms: number) => void, onPart?: (part: number) => void): void;
+  ask(
+    ask: EngineAsk,
+    done: (answer: EngineAnswer, took_ms: number) => void,
+    onPart?: (part: number) => void,
+    name?: string,
+  ): void;
   /** Forgets the question that waits, if any. The one in flight still answers. */
   forget(): void;
   /** Ends the worker in the midst of what it does; its question is never answered. A question that waits is sent anew. */
@@ -30,6 +38,7 @@ interface Question {
   readonly ask: EngineAsk;
   readonly done: (answer: EngineAnswer, took_ms: number) => void;
   readonly onPart: ((part: number) => void) | undefined;
+  readonly name: string | undefined;
 }
 
 /**
@@ -110,8 +119,10 @@ export function engineClient(makeWorker: MakeWorker, onFault: (message: string) 
   };
 
   return {
-    ask(ask, done, onPart) {
-      waiting = { id: ++lastId, ask, done, onPart };
+    ask(ask, done, onPart, name) {
+      waiting = null;
+      if (name !== undefined && inFlight?.name === name) return;
+      waiting = { id: ++lastId, ask, done, onPart, name };
       send();
       watch();
     },

@@ -37,6 +37,23 @@ describe("newest wins", () => {
     expect(answered).toEqual(["first", "fourth"]);
   });
 
+  test("a question that is with the worker is not sent again under its name; what waited behind it is dropped", () => {
+    const { held, client } = setUp();
+    const answered: string[] = [];
+    const send = (title: string, done = title) => client.ask(ask(title), () => answered.push(done), undefined, title);
+    send("first");
+    send("second");
+    send("first", "first again");
+    const [worker] = held.workers;
+    worker!.answer();
+    expect(answered).toEqual(["first"]);
+    expect(worker!.asked).toHaveLength(0);
+    // Answered, it can be asked anew.
+    send("first", "first anew");
+    held.answerAll();
+    expect(answered).toEqual(["first", "first anew"]);
+  });
+
   test("a reply nobody waits for is dropped", () => {
     const { held, answered, send, client } = setUp();
     send("first");

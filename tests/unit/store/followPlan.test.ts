@@ -71,6 +71,28 @@ describe("an answer belongs to its plan", { timeout: 30_000 }, () => {
     expect(now().readout!.path).toEqual(truth(plans.getState().plan).path);
   });
 
+  test("a drag that outran the engine once has each plan solved once all the same", () => {
+    const { held, space, now, plans } = setUp();
+    held.answerReadouts();
+    const [prompt] = held.workers;
+    const spacings: unknown[] = [];
+    const answer = () => {
+      const [request] = prompt!.asked;
+      if (request?.ask.kind === "readouts")
+        spacings.push(...request.ask.plans.map((one) => JSON.stringify(one.elements)));
+      return prompt!.answer();
+    };
+    space(8);
+    for (const spacing_m of [7.9, 7.8, 7.7, 7.6]) {
+      space(spacing_m);
+      answer();
+    }
+    while (answer());
+    expect(now().readoutPlan).toBe(plans.getState().plan);
+    expect(spacings).toHaveLength(5);
+    expect(new Set(spacings).size).toBe(5);
+  });
+
   test("a sweep that comes late is shown with the plan it was made for; the next one waits for its pace", async () => {
     const { now, held, space, plans } = setUp();
     held.workers[0]!.answer();
