@@ -38,11 +38,9 @@ export function azimuthSummary(traces: readonly DesignTrace[], elevation_deg: nu
   return `Gain by compass bearing at ${elevation_deg}° elevation, beam toward ${bearingText(heading_deg)}. ${told.join(" ")}`;
 }
 
-function loudest(cut: Cut): { angle: number; gain_dBi: number } | null {
-  let top: { angle: number; gain_dBi: number } | null = null;
-  for (let i = 0; i < cut.angle_deg.length; i++) {
-    const gain_dBi = cut.gain_dBi[i]!;
-    if (Number.isFinite(gain_dBi) && (!top || gain_dBi > top.gain_dBi)) top = { angle: cut.angle_deg[i]!, gain_dBi };
-  }
-  return top;
+function loudest({ angle_deg, gain_dBi }: Cut): { angle: number; gain_dBi: number } | null {
+  let top = -1;
+  for (let i = 0; i < gain_dBi.length; i++)
+    if (Number.isFinite(gain_dBi[i]) && (top < 0 || gain_dBi[i]! > gain_dBi[top]!)) top = i;
+  return top < 0 ? null : { angle: angle_deg[top]!, gain_dBi: gain_dBi[top]! };
 }

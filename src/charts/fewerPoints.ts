@@ -1,3 +1,4 @@
+import { oncePer } from "../oncePer.ts";
 import type { Spot } from "./tracePath.ts";
 
 /** No point that is left out lies farther than this from the line drawn without it. */
@@ -10,7 +11,9 @@ const longest_px = 12;
  * ends are enough. Ends and gaps (points that are not finite) stay. A cut has a point for each degree, closer together
  * on the screen than pixels are; in a drag all of them are written, read and drawn in every frame.
  */
-export function fewerPoints(points: readonly Spot[]): readonly Spot[] {
+export const fewerPoints: (points: readonly Spot[]) => readonly Spot[] = oncePer(leaveOut);
+
+function leaveOut(points: readonly Spot[]): readonly Spot[] {
   const kept: Spot[] = [];
   let from = -1;
   for (let i = 0; i < points.length; i++) {

@@ -1,4 +1,5 @@
 import { line } from "d3-shape";
+import { oncePer } from "../oncePer.ts";
 import { fewerPoints } from "./fewerPoints.ts";
 
 /** A point in px; NaN in either place breaks the line there. */
@@ -13,21 +14,14 @@ const draw = line<Spot>(
   .defined(isWhole)
   .digits(1);
 
-/** Lines that have been drawn, by their points: those of pinned designs are the same in every frame of a drag. */
-const drawn = new WeakMap<readonly Spot[], string>();
-
 /**
  * The SVG path through points, in px to one decimal, with a gap wherever a point is not finite. Points that the line
- * does not need are left out.
+ * does not need are left out. Worked out once for a list of points: those of pinned designs are the same in every frame
+ * of a drag.
  */
-export function tracePath(points: readonly Spot[]): string {
-  let path = drawn.get(points);
-  if (path === undefined) {
-    path = draw(fewerPoints(points) as Spot[]) ?? "";
-    drawn.set(points, path);
-  }
-  return path;
-}
+export const tracePath: (points: readonly Spot[]) => string = oncePer(
+  (points) => draw(fewerPoints(points) as Spot[]) ?? "",
+);
 
 /** The surface between each unbroken run of points and the way back given by `foot` (its ends, then closed). */
 export function washPath(all: readonly Spot[], foot: (point: Spot) => Spot): string {

@@ -1,6 +1,6 @@
 import type { Plan, Problem, SavedPlan, SoilModel } from "../../engine/index.ts";
 import { corePlan, modelObstacles } from "../../engine/index.ts";
-import { oncePer } from "./oncePer.ts";
+import { oncePer } from "../oncePer.ts";
 
 /** The two ways in which soil is reckoned with: at once and roughly, or in full and a moment later. */
 export type AnswerModel = "preview" | "full-wave";

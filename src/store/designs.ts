@@ -1,6 +1,6 @@
 import { corePlan, type PinnedPlan, type Plan, type Result, type SavedPlan } from "../../engine/index.ts";
+import { oncePer } from "../oncePer.ts";
 import { type AnswerModel, inModel } from "./answerModels.ts";
-import { oncePer } from "./oncePer.ts";
 
 /** A design as one model is asked about it, with the name its answer is kept by. */
 export interface Design {

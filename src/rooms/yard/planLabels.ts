@@ -1,5 +1,6 @@
 import type { ElementPlan, SavedPlan } from "../../../engine/index.ts";
 import { drivenOf, reflectorOf, wavelength_m } from "../../../engine/index.ts";
+import { oncePer } from "../../oncePer.ts";
 import type { Units } from "../../store/useSettings.ts";
 import { formatQuantity } from "../../ui/quantity/formatQuantity.ts";
 import { elementName } from "./elementName.ts";
@@ -80,8 +81,7 @@ export function planLabels(
     `${radials.count} × ${formatQuantity(radials.length_m, "length_m", units)}`;
 
   const end = onRing(frame, heading);
-  const obstacles = [...fixed, boxAround(end, 12)];
-  for (let bearing = 0; bearing < 360; bearing += 4) obstacles.push(boxAround(onRing(frame, bearing), 2.5));
+  const obstacles = [...fixed, boxAround(end, 12), ...ringBoxes(frame)];
   for (const element of plan.elements) obstacles.push(boxAround(at(element), dotRadius_px + 3));
   if (ghost) obstacles.push(boxAround(at(ghost), dotRadius_px + 3));
   if (driven) obstacles.push(...boxesAlong(at(driven), end));
@@ -137,6 +137,11 @@ export function planLabels(
     });
   return { wishes, obstacles };
 }
+
+/** The compass ring, as a row of small obstacles. */
+const ringBoxes = oncePer((frame: PlanFrame) =>
+  Array.from({ length: 90 }, (_, i) => boxAround(onRing(frame, 4 * i), 2.5)),
+);
 
 function haveSameRadials(elements: readonly ElementPlan[]): boolean {
   return elements.every(

@@ -1,5 +1,5 @@
 import { expect, test, vi } from "vitest";
-import { oncePer } from "../../../src/store/oncePer.ts";
+import { oncePer } from "../../../src/oncePer.ts";
 import { verdictOf } from "../../../src/store/verdictOf.ts";
 import { yardPlan } from "../yard/yardPlan.ts";
 
