@@ -142,8 +142,8 @@ export function followPlan(
       if (verdict.ok && plans.getState().plan !== plan) show(plan);
       preview(settle());
     };
-    // An answer that comes late finds the next question sent already, and its own answer not there yet: asked by name,
-    // it is not solved twice, which would make the one after it late as well.
+    // When an answer comes late, the next question is with the worker already: by its name it is not sent again and
+    // solved twice, which would make the one after it late as well.
     prompt.ask(ask, done, undefined, next.map((one) => one.key).join());
   };
 
