@@ -1,4 +1,4 @@
 import { calmAnswerHook } from "../store/calmAnswerHook.ts";
 
 /** The answer as the headline follows it: see `calmAnswerHook`. */
-export const useHeadlineAnswer = calmAnswerHook();
+export const useHeadlineAnswer = calmAnswerHook(true);

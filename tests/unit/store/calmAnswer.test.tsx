@@ -57,6 +57,24 @@ test("with nothing in the hand they are never those of a moment ago", () => {
   }
 });
 
+test("a hand that moves less often than frames come does not set them with each move and each answer", () => {
+  const { result } = renderHook(() => useCalmAnswer((s) => s.refining?.done));
+  act(() => {
+    handStore.setState({ isHolding: true });
+  });
+  const seen = new Set<number | undefined>();
+  for (let n = 1; n <= 60; n++) {
+    answer(n);
+    act(() => {
+      answerStore.setState({ state: n % 2 === 0 ? "fresh" : "working" });
+      vi.advanceTimersByTime(1000 / 60);
+    });
+    seen.add(result.current);
+  }
+  expect(seen.size).toBeGreaterThanOrEqual(4);
+  expect(seen.size).toBeLessThanOrEqual(6);
+});
+
 test("where frames are short they follow half as often, and are the last ones all the same", () => {
   vi.stubGlobal("requestAnimationFrame", () => 0); // here the test says whether frames are short
   const { result } = renderHook(() => useCalmAnswer((s) => s.refining?.done));
