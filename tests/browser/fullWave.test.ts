@@ -73,8 +73,9 @@ describe("full-wave answers", { timeout: 120_000 }, () => {
     await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
     await page.mouse.down();
     const seen = new Set<string>();
-    for (let i = 1; i <= 12; i++) {
-      await page.mouse.move(box.x + box.width / 2 + i, box.y + box.height / 2);
+    // Moved, then held still: what is read follows the answers at a pace.
+    for (let i = 1; i <= 24; i++) {
+      if (i <= 12) await page.mouse.move(box.x + box.width / 2 + i, box.y + box.height / 2);
       // In one look, or the state could change between two.
       const [state, words] = await page.evaluate(() => [
         document.querySelector<HTMLElement>(".headline")?.dataset.answer,

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect } from "vitest";
 import { journey } from "./journey.ts";
-import { dragBy, drawn, parts, readLadder, settled, settledLadder } from "./parts.ts";
+import { dragBy, parts, readLadder, settled, settledLadder } from "./parts.ts";
 
 journey(
   "a first visit shows a worked example: headline, yard and a full ladder against one vertical",
@@ -53,13 +53,17 @@ journey("the ladder follows the reflector while it is still in the hand, and Esc
   const y = box.y + box.height / 2;
   await page.mouse.move(x, y);
   await page.mouse.down();
-  // Two places, both in the drag: from one full answer to a preview the figures change in any case.
-  await page.mouse.move(x - 20, y + 20, { steps: 4 });
-  await drawn(page);
-  const during = await readLadder(page);
-  await page.mouse.move(x - 40, y + 40, { steps: 4 });
-  await drawn(page);
-  expect(await readLadder(page)).not.toEqual(during);
+  // Two places, both in the drag and both by the full answer: from it to a preview the figures would change in any case.
+  const heldAt = async (off_px: number) => {
+    await page.mouse.move(x - off_px, y + off_px, { steps: 4 });
+    await settled(page);
+    // In the hand figures follow twice a second where that is slowest, part after part.
+    await page.waitForTimeout(1000);
+    return readLadder(page);
+  };
+  const first = await heldAt(20);
+  expect(first).not.toEqual(before);
+  expect(await heldAt(40)).not.toEqual(first);
   await page.keyboard.press("Escape");
   await page.mouse.up();
   expect(await settledLadder(page)).toEqual(before);
